@@ -1,0 +1,69 @@
+/** Cloth as the engines see it: lengths in ticks, weights in grams a square metre, optics as shares of one. */
+import type { LengthRate } from './rate.ts';
+import type { Ticks } from './length.ts';
+import type { FaceFamily, InterliningFamily, LiningFamily, Match } from './words.ts';
+
+/** Transmittance and reflectance of one band, both sides alike; their sum is at most 1. */
+export interface Optics {
+  readonly transmittance: number;
+  readonly reflectance: number;
+}
+
+export interface Repeat {
+  /** Along the length of the bolt; above zero. */
+  readonly vertical: Ticks;
+  /** Across the width; null when not given. */
+  readonly horizontal: Ticks | null;
+  readonly match: Exclude<Match, 'none'>;
+  /** The supplier cuts at our place in the repeat, so that no extra repeat is needed. */
+  readonly cutOnRepeat: boolean;
+}
+
+export type Content = Readonly<Record<string, number>>;
+
+interface ClothBase {
+  readonly id: string;
+  readonly name: string;
+  readonly width: Ticks;
+  readonly usableWidth: Ticks;
+  /** Null for plain cloth. */
+  readonly repeat: Repeat | null;
+  /** The cloth may be used sideways. */
+  readonly railroad: boolean;
+  /** Fibre shares in per cent, summing to 100; null when unknown. */
+  readonly content: Content | null;
+  /** Grams a square metre; null when unknown (a typical value is then assumed, and said). */
+  readonly weight: number | null;
+  /** `#rrggbb`, the colour towards the room. */
+  readonly colour: string | null;
+  /** `white`, `ivory` or `#rrggbb`: of linings and interlinings. */
+  readonly shade: string | null;
+  readonly visible: Optics | null;
+  readonly uv: Optics | null;
+  readonly solar: Optics | null;
+  /** What it costs the decorator. Null: look in the price book. */
+  readonly price: LengthRate | null;
+}
+
+export interface FaceCloth extends ClothBase {
+  readonly role: 'face';
+  readonly family: FaceFamily;
+}
+export interface LiningCloth extends ClothBase {
+  readonly role: 'lining';
+  readonly family: LiningFamily;
+}
+export interface InterliningCloth extends ClothBase {
+  readonly role: 'interlining';
+  readonly family: InterliningFamily;
+}
+export type Cloth = FaceCloth | LiningCloth | InterliningCloth;
+/** What may stand behind the face. */
+export type BackCloth = LiningCloth | InterliningCloth;
+
+/** Families that promise darkness: they are priced and judged as blackout. */
+export const BLACKOUT_FAMILIES: readonly LiningFamily[] = ['blackout-3-pass', 'blackout-soft', 'blackout-napped'];
+
+export function isBlackout(cloth: Cloth): boolean {
+  return cloth.role === 'lining' && BLACKOUT_FAMILIES.includes(cloth.family);
+}

@@ -1,0 +1,234 @@
+/** From a job file to a job that the engines take: every fault told, or lengths in ticks and rates exact. */
+import type { Cloth, Repeat } from '../cloth.ts';
+import type { Fault, Warning } from '../fault.ts';
+import { at } from '../fault.ts';
+import type { Job, PanelsTreatment, ProposalHead, Room, StackIds, Treatment } from '../job.ts';
+import { ticks } from '../length.ts';
+import type { LengthUnit, Ticks } from '../length.ts';
+import type { Practice } from '../practice.ts';
+import { defaultPractice } from '../practice-defaults.ts';
+import type { PriceBook } from '../price-book.ts';
+import { parseLengthRate } from '../rate.ts';
+import { parseWeight } from '../weight.ts';
+import { TIERS } from '../words.ts';
+import type { Tier } from '../words.ts';
+import { checkJob } from './check-job.ts';
+import { EXAMPLE_RATES } from './example-rates.ts';
+import { EMPTY_PRICE_BOOK, readLength, readPractice, readPriceBook, readThousandths } from './read-practice.ts';
+import { tellFaults } from './tell-faults.ts';
+import { wireJob } from './wire-job.ts';
+import type { WireCloth, WireJob, WireRoom, WireTreatment } from './wire-job.ts';
+
+export type ReadJob =
+  | { readonly ok: true; readonly job: Job; readonly warnings: readonly Warning[] }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/** Reads the text of a job file. Text that is no JSON is one fault with its line and column. */
+export function readJobText(text: string): ReadJob {
+  let given: unknown;
+  try {
+    given = JSON.parse(text.replace(/^\ufeff/, ''));
+  } catch (error) {
+    return { ok: false, faults: [tellSyntax(text, error instanceof Error ? error.message : '')] };
+  }
+  return readJob(given);
+}
+
+/** Reads a parsed job file. On failure every fault is told, in the order of the file's schema and then of its sense. */
+export function readJob(given: unknown): ReadJob {
+  if (typeof given !== 'object' || given === null || Array.isArray(given))
+    return {
+      ok: false,
+      faults: [
+        { path: '', wrong: 'is not a job file', right: 'give one JSON object that begins { "linenfold": 1, … }' },
+      ],
+    };
+  const structure = wireJob.safeParse(given);
+  const sense = checkJob(given);
+  const faults = [...(structure.success ? [] : tellFaults(structure.error, wireJob, given)), ...sense.faults];
+  if (!structure.success || faults.length > 0) return { ok: false, faults: withoutTwins(faults) };
+  return { ok: true, job: toJob(structure.data), warnings: sense.warnings };
+}
+
+/** One place may be wrong by the schema and by its sense: it is told once. */
+function withoutTwins(faults: readonly Fault[]): Fault[] {
+  const seen = new Set<string>();
+  return faults.filter((fault) => {
+    const line = `${fault.path}\n${fault.wrong}`;
+    if (seen.has(line)) return false;
+    seen.add(line);
+    return true;
+  });
+}
+
+function tellSyntax(text: string, message: string): Fault {
+  const place = /position (\d+)/.exec(message);
+  const offset = place ? Number(place[1]) : text.length;
+  const before = text.slice(0, offset).split('\n');
+  const line = before.length;
+  const column = (before.at(-1)?.length ?? 0) + 1;
+  return {
+    path: '',
+    wrong: `is not JSON at line ${line}, column ${column}`,
+    right: 'give plain JSON: keys and text in double quotes, no comments, no comma after the last item',
+  };
+}
+
+function toJob(wire: WireJob): Job {
+  const unit = wire.units;
+  const practice = readPractice(wire.practice, defaultPractice(unit), unit);
+  const cloth = (wire.cloth ?? []).map((each) => toCloth(each, unit));
+  return {
+    units: unit,
+    currency: wire.currency,
+    locale: wire.locale ?? 'en-US',
+    client: { name: wire.client.name, email: wire.client.email ?? null, address: wire.client.address ?? null },
+    letterhead: { name: wire.letterhead?.name ?? '', lines: wire.letterhead?.lines ?? [] },
+    proposal: toHead(wire.proposal ?? {}),
+    practice,
+    priceBook: toPriceBook(wire.priceBook, unit),
+    cloth,
+    rooms: wire.rooms.map((room, index) => toRoom(room, at('rooms', index), practice, unit)),
+  };
+}
+
+/** The price book of the wire form over what is under it; `"example"` takes the program's example rates. */
+export function toPriceBook(wire: WireJob['priceBook'], unit: LengthUnit): PriceBook {
+  if (wire === 'example') return { ...readPriceBook(EXAMPLE_RATES, EMPTY_PRICE_BOOK, unit), example: true };
+  return readPriceBook(wire, EMPTY_PRICE_BOOK, unit);
+}
+
+const TIER_NAMES: Readonly<Record<Tier, string>> = { good: 'Good', better: 'Better', best: 'Best' };
+
+function toHead(wire: NonNullable<WireJob['proposal']>): ProposalHead {
+  return {
+    number: wire.number ?? null,
+    date: wire.date ?? null,
+    validUntil: wire.validUntil ?? null,
+    terms: wire.terms ?? null,
+    cancellation: wire.cancellation ?? null,
+    tierNames: {
+      good: wire.tierNames?.good ?? TIER_NAMES.good,
+      better: wire.tierNames?.better ?? TIER_NAMES.better,
+      best: wire.tierNames?.best ?? TIER_NAMES.best,
+    },
+  };
+}
+
+/** One cloth of the wire form. Its faults have been told before. */
+export function toCloth(wire: WireCloth, unit: LengthUnit): Cloth {
+  const width = readLength(wire.width, unit);
+  const visible =
+    wire.transmittance !== undefined && wire.reflectance !== undefined
+      ? { transmittance: wire.transmittance, reflectance: wire.reflectance }
+      : null;
+  const base = {
+    id: wire.id,
+    name: wire.name ?? wire.id,
+    width,
+    usableWidth: wire.usableWidth === undefined ? width : readLength(wire.usableWidth, unit),
+    repeat: toRepeat(wire.repeat, unit),
+    railroad: wire.railroad ?? false,
+    content: wire.content ?? null,
+    weight: wire.weight === undefined ? null : parseWeight(wire.weight, width),
+    colour: wire.colour ?? null,
+    shade: wire.shade ?? null,
+    visible,
+    uv: wire.uv ?? null,
+    solar: wire.solar ?? null,
+    price: wire.price === undefined ? null : parseLengthRate(wire.price),
+  };
+  switch (wire.role) {
+    case 'face':
+      return { ...base, role: 'face', family: wire.family ?? (base.repeat ? 'print' : 'plain') };
+    case 'lining':
+      return { ...base, role: 'lining', family: wire.family };
+    case 'interlining':
+      return { ...base, role: 'interlining', family: wire.family };
+  }
+}
+
+function toRepeat(wire: WireCloth['repeat'], unit: LengthUnit): Repeat | null {
+  if (!wire || wire.match === 'none' || wire.vertical === undefined) return null;
+  const vertical = readLength(wire.vertical, unit);
+  if (vertical === 0) return null;
+  return {
+    vertical,
+    horizontal: wire.horizontal === undefined ? null : readLength(wire.horizontal, unit),
+    match: wire.match ?? 'straight',
+    cutOnRepeat: wire.cutOnRepeat ?? false,
+  };
+}
+
+function optionalLength(value: number | string | null | undefined, unit: LengthUnit): Ticks | null {
+  return value === undefined || value === null ? null : readLength(value, unit);
+}
+
+function toRoom(wire: WireRoom, path: string, practice: Practice, unit: LengthUnit): Room {
+  return {
+    name: wire.name,
+    key: path,
+    use: wire.use,
+    facing: wire.facing ?? null,
+    climate: wire.climate ?? 'mixed',
+    ceiling: optionalLength(wire.ceiling, unit),
+    openings: wire.openings.map((opening, index) => {
+      const here = at(at(path, 'openings'), index);
+      return {
+        name: opening.name,
+        key: here,
+        width: readLength(opening.width, unit),
+        height: readLength(opening.height, unit),
+        sill: optionalLength(opening.sill, unit),
+        at: optionalLength(opening.at, unit),
+        glazing: opening.glazing ?? 'double',
+        heatSourceBelow: opening.heatSourceBelow ?? false,
+        treatments: opening.treatments.map((treatment, order) =>
+          toTreatment(treatment, at(at(here, 'treatments'), order), practice, unit),
+        ),
+      };
+    }),
+  };
+}
+
+function toTreatment(wire: WireTreatment, path: string, practice: Practice, unit: LengthUnit): Treatment {
+  const own = readPractice(wire.practice, practice, unit);
+  const treatment: PanelsTreatment = {
+    kind: 'panels',
+    name: wire.name,
+    key: path,
+    quantity: wire.quantity ?? 1,
+    practice: own,
+    stacks: toStacks(wire),
+    face: wire.face,
+    heading: wire.heading,
+    arrangement: wire.arrangement,
+    mount: { where: wire.mount?.where ?? 'wall', above: optionalLength(wire.mount?.above, unit) ?? ticks(0) },
+    rodWidth: readLength(wire.rodWidth, unit),
+    finishedLength: readLength(wire.finishedLength, unit),
+    fullness: typeof wire.fullness === 'number' ? readThousandths(wire.fullness) : own.fullness[wire.heading],
+    fullnessGiven: typeof wire.fullness === 'number',
+    returns: toReturns(wire, unit),
+    overlap: optionalLength(wire.overlap, unit) ?? ticks(0),
+    halfWidths: typeof wire.widths === 'number' ? Math.round(wire.widths * 2) : null,
+  };
+  return treatment;
+}
+
+/** One number stands for each side that has a return; a single panel has its one on the left. */
+function toReturns(wire: WireTreatment, unit: LengthUnit): PanelsTreatment['returns'] {
+  if (wire.return === undefined) return { left: ticks(0), right: ticks(0) };
+  if (typeof wire.return === 'object')
+    return { left: readLength(wire.return.left, unit), right: readLength(wire.return.right, unit) };
+  const each = readLength(wire.return, unit);
+  return { left: each, right: wire.arrangement === 'single' ? ticks(0) : each };
+}
+
+function toStacks(wire: WireTreatment): Partial<Record<Tier, StackIds>> {
+  const stacks: Partial<Record<Tier, StackIds>> = {};
+  for (const tier of TIERS) {
+    const given = wire.stacks?.[tier];
+    if (given) stacks[tier] = { face: given.face ?? wire.face, behind: given.behind };
+  }
+  return stacks;
+}

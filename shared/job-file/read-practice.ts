@@ -1,0 +1,149 @@
+/** Reads partial practice and price book into their parsed forms: each level overrides the one under it. */
+import { parseDecimal } from '../decimal.ts';
+import type { Decimal } from '../decimal.ts';
+import { lengthFrom } from '../length.ts';
+import type { LengthUnit, Ticks } from '../length.ts';
+import { parseLength } from '../parse-length.ts';
+import type { LayerAllowances, Practice } from '../practice.ts';
+import type { PriceBook } from '../price-book.ts';
+import { byHeading } from '../practice-defaults.ts';
+import { parseLengthRate } from '../rate.ts';
+import type { LengthRate } from '../rate.ts';
+import { HEADINGS } from '../words.ts';
+import type { Heading } from '../words.ts';
+import type { WirePractice, WirePriceBook } from './wire-practice.ts';
+
+/** A wire length in ticks. The schema has already refused what cannot be read. */
+export function readLength(value: number | string, unit: LengthUnit): Ticks {
+  if (typeof value === 'number') return lengthFrom(value, unit);
+  const parsed = parseLength(value, unit);
+  if (!parsed.ok) throw new Error(`length was not checked: ${value}`);
+  return parsed.ticks;
+}
+
+/** A ratio in thousandths. */
+export function readThousandths(value: number): number {
+  return Math.round(value * 1000);
+}
+
+/** `given` laid over `under`. */
+export function readPractice(given: WirePractice | undefined, under: Practice, unit: LengthUnit): Practice {
+  if (!given) return under;
+  const length = (value: number | string | undefined, before: Ticks): Ticks =>
+    value === undefined ? before : readLength(value, unit);
+  const layer = (value: WirePractice['lining'], before: LayerAllowances): LayerAllowances => ({
+    headingAllowance: length(value?.headingAllowance, before.headingAllowance),
+    bottomHem: length(value?.bottomHem, before.bottomHem),
+    shorter: length(value?.shorter, before.shorter),
+    narrower: length(value?.narrower, before.narrower),
+    sideHem: length(value?.sideHem, before.sideHem),
+  });
+  const ratio = (value: number | undefined, before: number): number =>
+    value === undefined ? before : readThousandths(value);
+  return {
+    fullness: byHeading((heading) => ratio(given.fullness?.[heading], under.fullness[heading])),
+    fullnessOver: given.fullnessOver ?? under.fullnessOver,
+    headingAllowance: byHeading((heading) => {
+      const value = given.headingAllowance?.[heading];
+      if (value === undefined) return under.headingAllowance[heading];
+      if (typeof value === 'object')
+        return { unlined: readLength(value.unlined, unit), lined: readLength(value.lined, unit) };
+      return { unlined: readLength(value, unit), lined: readLength(value, unit) };
+    }),
+    bottomHem: length(given.bottomHem, under.bottomHem),
+    sideHem: length(given.sideHem, under.sideHem),
+    hemsInWidth: given.hemsInWidth ?? under.hemsInWidth,
+    seam: length(given.seam, under.seam),
+    squaring: length(given.squaring, under.squaring),
+    shrinkage: given.shrinkage === undefined ? under.shrinkage : Math.round(given.shrinkage * 1e6),
+    leastFullness: byHeading((heading) => ratio(given.leastFullness?.[heading], under.leastFullness[heading])),
+    widthRounding: given.widthRounding ?? under.widthRounding,
+    repeatRule: given.repeatRule ?? under.repeatRule,
+    orderFrom: given.orderFrom ?? under.orderFrom,
+    orderExtra: given.orderExtra ?? under.orderExtra,
+    orderStep: length(given.orderStep, under.orderStep),
+    bracketSpacing: length(given.bracketSpacing, under.bracketSpacing),
+    lining: layer(given.lining, under.lining),
+    interlining: layer(given.interlining, under.interlining),
+  };
+}
+
+const ZERO: Decimal = { digits: 0n, scale: 0 };
+
+/** A book in which nothing is set yet: no markup, no tax, no deposit. */
+export const EMPTY_PRICE_BOOK: PriceBook = {
+  example: false,
+  labour: {
+    perWidth: {},
+    interlining: null,
+    blackout: null,
+    installPerRod: null,
+    hour: null,
+    billableWidth: lengthFrom(54, 'in'),
+  },
+  cloth: {},
+  hardware: { rod: null, bracket: null, ring: null },
+  notions: { headingTape: null, hook: null, weight: null },
+  markup: { cloth: ZERO, hardware: ZERO, notions: ZERO },
+  tax: [],
+  deposit: { share: ZERO },
+  rounding: 'half-up',
+};
+
+function amountOr(value: string | number | undefined, before: Decimal | null): Decimal | null {
+  return value === undefined ? before : parseDecimal(value);
+}
+
+function rateOr(value: string | undefined, before: LengthRate | null): LengthRate | null {
+  return value === undefined ? before : parseLengthRate(value);
+}
+
+export function readPriceBook(given: WirePriceBook | undefined, under: PriceBook, unit: LengthUnit): PriceBook {
+  if (!given) return under;
+  const perWidth: Partial<Record<Heading, Decimal>> = { ...under.labour.perWidth };
+  for (const heading of HEADINGS) {
+    const value = given.labour?.perWidth?.[heading];
+    const amount = value === undefined ? null : parseDecimal(value);
+    if (amount !== null) perWidth[heading] = amount;
+  }
+  const cloth: Record<string, LengthRate> = { ...under.cloth };
+  for (const [id, value] of Object.entries(given.cloth ?? {})) {
+    const rate = parseLengthRate(value);
+    if (rate !== null) cloth[id] = rate;
+  }
+  const { labour, hardware, notions, markup } = given;
+  return {
+    example: under.example,
+    labour: {
+      perWidth,
+      interlining: amountOr(labour?.interlining, under.labour.interlining),
+      blackout: amountOr(labour?.blackout, under.labour.blackout),
+      installPerRod: amountOr(labour?.installPerRod, under.labour.installPerRod),
+      hour: amountOr(labour?.hour, under.labour.hour),
+      billableWidth:
+        labour?.billableWidth === undefined ? under.labour.billableWidth : readLength(labour.billableWidth, unit),
+    },
+    cloth,
+    hardware: {
+      rod: rateOr(hardware?.rod, under.hardware.rod),
+      bracket: amountOr(hardware?.bracket, under.hardware.bracket),
+      ring: amountOr(hardware?.ring, under.hardware.ring),
+    },
+    notions: {
+      headingTape: rateOr(notions?.headingTape, under.notions.headingTape),
+      hook: amountOr(notions?.hook, under.notions.hook),
+      weight: amountOr(notions?.weight, under.notions.weight),
+    },
+    markup: {
+      cloth: amountOr(markup?.cloth, under.markup.cloth) ?? ZERO,
+      hardware: amountOr(markup?.hardware, under.markup.hardware) ?? ZERO,
+      notions: amountOr(markup?.notions, under.markup.notions) ?? ZERO,
+    },
+    tax:
+      given.tax === undefined
+        ? under.tax
+        : given.tax.map((tax) => ({ name: tax.name, rate: parseDecimal(tax.rate) ?? ZERO, on: tax.on })),
+    deposit: { share: amountOr(given.deposit?.share, under.deposit.share) ?? ZERO },
+    rounding: given.rounding ?? under.rounding,
+  };
+}

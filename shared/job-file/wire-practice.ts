@@ -1,0 +1,195 @@
+/** The practice and the price book as a job file writes them: partial overrides of documented defaults. */
+import * as z from 'zod';
+import { FULLNESS_BASES, ORDER_BASES, ORDER_EXTRAS, REPEAT_RULES, WIDTH_ROUNDINGS } from '../practice.ts';
+import { CENTIMETRE_NUMBERS, INCH_NUMBERS, LEAST_FULLNESS, USUAL_FULLNESS } from '../practice-defaults.ts';
+import { HEADINGS, LINE_KINDS } from '../words.ts';
+import type { Heading } from '../words.ts';
+import {
+  fault,
+  wireAmount,
+  wireChoice,
+  wireFactor,
+  wireFlag,
+  wireFullness,
+  wireLength,
+  wireLengthRate,
+  wireName,
+  wireShare,
+} from './wire-fields.ts';
+
+/** Documents a setting: what it means and its default in inch and in centimetre households. */
+function setting<T extends z.ZodType>(schema: T, description: string, inch: unknown, centimetres: unknown = inch): T {
+  return schema.meta({ description, default: inch, 'x-default-centimetres': centimetres }) as T;
+}
+
+function perHeading<T extends z.ZodType>(value: T, defaults: Readonly<Record<Heading, unknown>>, metric = defaults) {
+  return z.strictObject(
+    Object.fromEntries(
+      HEADINGS.map((heading) => [
+        heading,
+        value.optional().meta({ default: defaults[heading], 'x-default-centimetres': metric[heading] }),
+      ]),
+    ) as Record<Heading, z.ZodOptional<T>>,
+  );
+}
+
+const headingTurn = z.union([wireLength, z.strictObject({ unlined: wireLength, lined: wireLength })], {
+  error: fault('is not a heading allowance', 'give a length, or { "unlined": 8, "lined": 4 }'),
+});
+
+function layer(kind: 'lining' | 'interlining') {
+  const [inch, metric] = [INCH_NUMBERS[kind], CENTIMETRE_NUMBERS[kind]];
+  return z
+    .strictObject({
+      headingAllowance: setting(
+        wireLength,
+        'Added above the finished length.',
+        inch.headingAllowance,
+        metric.headingAllowance,
+      ),
+      bottomHem: setting(wireLength, 'Turned at the bottom, in total.', inch.bottomHem, metric.bottomHem),
+      shorter: setting(wireLength, 'How much shorter than the face it hangs.', inch.shorter, metric.shorter),
+      narrower: setting(
+        wireLength,
+        'How much narrower than the face each piece is cut, on its own width.',
+        inch.narrower,
+        metric.narrower,
+      ),
+      sideHem: setting(wireLength, 'Turned at one side edge, in total.', inch.sideHem, metric.sideHem),
+    })
+    .partial();
+}
+
+export const wirePractice = z
+  .strictObject({
+    fullness: perHeading(wireFullness, mapHeadings(USUAL_FULLNESS)).describe('Fullness by heading, as a ratio.'),
+    fullnessOver: setting(
+      wireChoice(FULLNESS_BASES),
+      'Fullness acts on face, overlap and returns, or on face and overlap alone.',
+      'whole',
+    ),
+    headingAllowance: perHeading(
+      headingTurn,
+      INCH_NUMBERS.headingAllowance,
+      CENTIMETRE_NUMBERS.headingAllowance,
+    ).describe('Added above the finished length of each face cut: a length, or one for unlined and one for lined.'),
+    bottomHem: setting(
+      wireLength,
+      'Bottom hem in total, such as a doubled 4 in hem.',
+      INCH_NUMBERS.bottomHem,
+      CENTIMETRE_NUMBERS.bottomHem,
+    ),
+    sideHem: setting(
+      wireLength,
+      'Side hem of one edge in total, such as a doubled 1 1/2 in hem.',
+      INCH_NUMBERS.sideHem,
+      CENTIMETRE_NUMBERS.sideHem,
+    ),
+    hemsInWidth: setting(wireFlag(), 'Side hems and seams are added before dividing into widths.', false),
+    seam: setting(wireLength, 'Lost from each of two widths at a join.', 0),
+    squaring: setting(wireLength, 'Extra on every face cut for straightening.', 0),
+    shrinkage: setting(
+      wireShare.max(0.5, { error: fault('is more than half the cloth', 'give a share such as 0.03') }),
+      'Share lost in washing before cutting.',
+      0,
+    ),
+    leastFullness: perHeading(wireFullness, mapHeadings(LEAST_FULLNESS)).describe(
+      'One width fewer is offered while it makes this.',
+    ),
+    widthRounding: setting(
+      wireChoice(WIDTH_ROUNDINGS),
+      'Whole widths of all pieces together, or half widths of each piece.',
+      'up',
+    ),
+    repeatRule: setting(
+      wireChoice(REPEAT_RULES),
+      'Cuts up to whole repeats, or one repeat added to each cut.',
+      'whole',
+    ),
+    orderFrom: setting(
+      wireChoice(ORDER_BASES),
+      'Order from the treatment as laid out, or from the handbook length.',
+      'plan',
+    ),
+    orderExtra: setting(
+      wireChoice(ORDER_EXTRAS),
+      'Extra once for each cloth, because no bolt starts at our place in the repeat.',
+      'one-repeat',
+    ),
+    orderStep: setting(
+      wireLength,
+      'Orders are rounded up to this.',
+      INCH_NUMBERS.orderStep,
+      CENTIMETRE_NUMBERS.orderStep,
+    ),
+    bracketSpacing: setting(
+      wireLength,
+      'The widest span between two brackets of a rod.',
+      INCH_NUMBERS.bracketSpacing,
+      CENTIMETRE_NUMBERS.bracketSpacing,
+    ),
+    lining: layer('lining'),
+    interlining: layer('interlining'),
+  })
+  .partial()
+  .meta({ id: 'practice' });
+export type WirePractice = z.infer<typeof wirePractice>;
+
+function mapHeadings(values: Readonly<Record<Heading, number>>): Record<Heading, number> {
+  return Object.fromEntries(HEADINGS.map((heading) => [heading, values[heading] / 1000])) as Record<Heading, number>;
+}
+
+export const ROUNDINGS = ['half-up', 'half-even', 'up', 'down'] as const;
+
+export const wirePriceBook = z
+  .strictObject({
+    labour: z
+      .strictObject({
+        perWidth: z
+          .partialRecord(z.enum(HEADINGS), wireAmount)
+          .describe('For each billable width of the face, by heading.'),
+        interlining: wireAmount.describe('Added for each width and each interlining layer.'),
+        blackout: wireAmount.describe('Added for each width when a blackout hangs behind.'),
+        installPerRod: wireAmount,
+        hour: wireAmount,
+        billableWidth: wireLength.describe('Billable widths are the flat cloth over this, up to whole ones (54 in).'),
+      })
+      .partial(),
+    cloth: z
+      .record(wireName, wireLengthRate)
+      .describe('Cost of generic cloth, or of cloth listed without a price, by cloth id.'),
+    hardware: z
+      .strictObject({
+        rod: wireLengthRate.describe('By length of rod, returns included.'),
+        bracket: wireAmount.describe('Each.'),
+        ring: wireAmount.describe('Each, one for a pleat and one for an end.'),
+      })
+      .partial(),
+    notions: z
+      .strictObject({
+        headingTape: wireLengthRate.describe('By length of the flat heading.'),
+        hook: wireAmount.describe('Each, one for a pleat and one for an end.'),
+        weight: wireAmount.describe('Each, at corners and seams, in pouches; never lead.'),
+      })
+      .partial(),
+    markup: z
+      .strictObject({ cloth: wireFactor, hardware: wireFactor, notions: wireFactor })
+      .partial()
+      .describe('1.0 doubles the cost. Not given: 0.'),
+    tax: z.array(
+      z.strictObject({
+        name: wireName,
+        rate: wireFactor,
+        on: z.array(wireChoice(LINE_KINDS)),
+      }),
+    ),
+    deposit: z.strictObject({
+      share: wireFactor.refine((value) => Number(String(value).replace(',', '.')) <= 1, {
+        error: fault('is above 1', 'give a share from 0 to 1, for example 0.5'),
+      }),
+    }),
+    rounding: wireChoice(ROUNDINGS),
+  })
+  .partial()
+  .meta({ id: 'priceBook' });
+export type WirePriceBook = z.infer<typeof wirePriceBook>;

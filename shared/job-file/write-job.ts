@@ -1,0 +1,282 @@
+/**
+ * A project of the portfolio as a job file: what is exported, what the engines price, and what a proposal freezes.
+ * What is not measured yet is left out and named, so that a half-filled project still draws and prices what it can.
+ */
+import { lengthIn } from '../length.ts';
+import type { LengthUnit, Ticks } from '../length.ts';
+import type {
+  ClothRecord,
+  OpeningDocument,
+  ProjectDocument,
+  RoomDocument,
+  StacksRecord,
+  TreatmentRecord,
+} from '../records/records.ts';
+import {
+  FACE_FAMILIES as FACE,
+  GENERIC_CLOTH_IDS,
+  INTERLINING_FAMILIES as INTERLINING,
+  LINING_FAMILIES as LINING,
+  TIERS,
+} from '../words.ts';
+import type { WireCloth, WireJob, WireOpening, WireRoom, WireStacks, WireTreatment } from './wire-job.ts';
+
+/** What is still missing of a treatment before it can be priced: the fields, in measuring order. */
+export interface Unfinished {
+  readonly treatmentId: string;
+  readonly openingId: string;
+  readonly fields: readonly string[];
+}
+
+export interface WrittenJob {
+  readonly wire: WireJob;
+  /** Path in the job file to the record's id: `rooms[0].openings[1].treatments[0]` to the treatment. */
+  readonly ids: Readonly<Record<string, string>>;
+  readonly unfinished: readonly Unfinished[];
+}
+
+export interface ProposalHeadGiven {
+  readonly number?: string;
+  readonly date?: string;
+  readonly validUntil?: string;
+  readonly terms?: string;
+  readonly cancellation?: string;
+  readonly tierNames?: { readonly good: string; readonly better: string; readonly best: string };
+}
+
+/** Six decimals of an inch, centimetre or millimetre are finer than a tick: they read back exactly. */
+function length(value: Ticks, unit: LengthUnit): number {
+  return lengthIn(value, unit, 6);
+}
+
+export function writeJob(document: ProjectDocument, head: ProposalHeadGiven = {}): WrittenJob {
+  const { project, client, settings } = document;
+  const unit = project.units;
+  const ids: Record<string, string> = {};
+  const unfinished: Unfinished[] = [];
+  const names = new Set<string>();
+  const rooms = document.rooms.map((room, index) =>
+    writeRoom(room, `rooms[${index}]`, uniqueName(room.name, 'Room', names), { unit, ids, unfinished }),
+  );
+  const used = usedCloth(document);
+  const wire: WireJob = {
+    linenfold: 1,
+    units: unit,
+    currency: project.currency,
+    locale: project.locale,
+    client: {
+      name: client.name.trim() === '' ? 'Client' : client.name,
+      ...(client.email === '' ? {} : { email: client.email }),
+      ...(client.address === '' ? {} : { address: client.address }),
+    },
+    ...(settings.letterhead.name.trim() === '' ? {} : { letterhead: settings.letterhead }),
+    proposal: {
+      ...head,
+      terms: head.terms ?? settings.terms,
+      cancellation: head.cancellation ?? settings.cancellation,
+      tierNames: head.tierNames ?? settings.tierNames,
+    },
+    practice: { ...settings.practice, ...(project.practice ?? {}) },
+    priceBook: project.priceBook ?? settings.priceBook,
+    cloth: used.map((cloth) => writeCloth(cloth, unit)).filter((cloth) => cloth !== null),
+    rooms,
+  };
+  return { wire, ids, unfinished };
+}
+
+interface Writing {
+  readonly unit: LengthUnit;
+  readonly ids: Record<string, string>;
+  readonly unfinished: Unfinished[];
+}
+
+/** Siblings need names of their own in a job file; a second "Window" becomes "Window 2" there. */
+function uniqueName(name: string, otherwise: string, taken: Set<string>): string {
+  const base = name.trim() === '' ? otherwise : name;
+  let unique = base;
+  for (let count = 2; taken.has(unique); count += 1) unique = `${base} ${count}`;
+  taken.add(unique);
+  return unique;
+}
+
+function writeRoom(room: RoomDocument, path: string, name: string, writing: Writing): WireRoom {
+  writing.ids[path] = room.id;
+  const names = new Set<string>();
+  const openings: WireOpening[] = [];
+  for (const opening of room.openings) {
+    const where = `${path}.openings[${openings.length}]`;
+    const written = writeOpening(opening, where, names, writing);
+    if (written) openings.push(written);
+  }
+  return {
+    name,
+    use: room.use,
+    facing: room.facing,
+    climate: room.climate,
+    ceiling: room.ceiling === null ? null : length(room.ceiling, writing.unit),
+    openings,
+  };
+}
+
+/** Null while the opening has no size: nothing about it can be reckoned. */
+function writeOpening(
+  opening: OpeningDocument,
+  path: string,
+  names: Set<string>,
+  writing: Writing,
+): WireOpening | null {
+  const { unit } = writing;
+  const missing = [...(sized(opening.width) ? [] : ['width']), ...(sized(opening.height) ? [] : ['height'])];
+  if (opening.width === null || opening.height === null || missing.length > 0) {
+    for (const treatment of opening.treatments)
+      writing.unfinished.push({
+        treatmentId: treatment.id,
+        openingId: opening.id,
+        fields: [...missing, ...missingOf(treatment)],
+      });
+    return null;
+  }
+  writing.ids[path] = opening.id;
+  const own = new Set<string>();
+  const treatments: WireTreatment[] = [];
+  for (const treatment of opening.treatments) {
+    const fields = missingOf(treatment);
+    const written =
+      fields.length === 0 ? writeTreatment(treatment, uniqueName(treatment.name, 'Panels', own), unit) : null;
+    if (written === null) writing.unfinished.push({ treatmentId: treatment.id, openingId: opening.id, fields });
+    else {
+      writing.ids[`${path}.treatments[${treatments.length}]`] = treatment.id;
+      treatments.push(written);
+    }
+  }
+  return {
+    name: uniqueName(opening.name, 'Window', names),
+    width: length(opening.width, unit),
+    height: length(opening.height, unit),
+    sill: opening.sill === null ? null : length(opening.sill, unit),
+    at: opening.at === null ? null : length(opening.at, unit),
+    glazing: opening.glazing,
+    heatSourceBelow: opening.heatSourceBelow,
+    treatments,
+  };
+}
+
+function sized(value: Ticks | null): boolean {
+  return value !== null && value > 0;
+}
+
+/** Fields of a treatment that must be there before it can be priced, in measuring order. */
+export function missingOf(treatment: TreatmentRecord): string[] {
+  const { make } = treatment;
+  return [
+    ...(sized(make.rodWidth) ? [] : ['rodWidth']),
+    ...(sized(make.finishedLength) ? [] : ['finishedLength']),
+    ...(treatment.face === null ? ['face'] : []),
+  ];
+}
+
+function writeTreatment(treatment: TreatmentRecord, name: string, unit: LengthUnit): WireTreatment | null {
+  const { make } = treatment;
+  if (make.rodWidth === null || make.finishedLength === null || treatment.face === null) return null;
+  const side = (value: Ticks | null): number => (value === null ? 0 : length(value, unit));
+  const returned = make.returnLeft !== null || make.returnRight !== null;
+  return {
+    name,
+    kind: 'panels',
+    heading: make.heading,
+    arrangement: make.arrangement,
+    mount: { where: make.mountWhere, ...(make.mountAbove === null ? {} : { above: length(make.mountAbove, unit) }) },
+    face: treatment.face,
+    rodWidth: length(make.rodWidth, unit),
+    finishedLength: length(make.finishedLength, unit),
+    ...(make.fullness === null || make.halfWidths !== null ? {} : { fullness: make.fullness / 1000 }),
+    ...(returned ? { return: { left: side(make.returnLeft), right: side(make.returnRight) } } : {}),
+    ...(make.overlap === null || make.arrangement !== 'pair' ? {} : { overlap: length(make.overlap, unit) }),
+    quantity: treatment.quantity,
+    ...(make.halfWidths === null ? {} : { widths: make.halfWidths / 2 }),
+    ...(treatment.practice === null ? {} : { practice: treatment.practice }),
+    stacks: writeStacks(treatment.stacks),
+  };
+}
+
+function writeStacks(stacks: StacksRecord): WireStacks {
+  const written: WireStacks = {};
+  for (const tier of TIERS) {
+    const stack = stacks[tier];
+    if (stack) written[tier] = { ...(stack.face === null ? {} : { face: stack.face }), behind: stack.behind };
+  }
+  return written;
+}
+
+/** The cloth that the project names: its own first, then the decorator's; generic cloth needs no listing. */
+function usedCloth(document: ProjectDocument): ClothRecord[] {
+  const codes = new Set<string>();
+  for (const room of document.rooms)
+    for (const opening of room.openings)
+      for (const treatment of opening.treatments) {
+        if (treatment.face !== null) codes.add(treatment.face);
+        for (const tier of TIERS) {
+          const stack = treatment.stacks[tier];
+          if (stack?.face) codes.add(stack.face);
+          stack?.behind.forEach((code) => codes.add(code));
+        }
+      }
+  const own = document.cloth.filter((cloth) => cloth.projectId === document.project.id);
+  const library = document.cloth.filter((cloth) => cloth.projectId === null);
+  const found = new Map<string, ClothRecord>();
+  // Linings of her own are offered to the lining engine even before a stack names one.
+  for (const cloth of [...own, ...library])
+    if ((codes.has(cloth.code) || cloth.role !== 'face') && !found.has(cloth.code)) found.set(cloth.code, cloth);
+  return [...found.values()].filter(
+    (cloth) => codes.has(cloth.code) || !GENERIC_CLOTH_IDS.some((id) => id === cloth.code),
+  );
+}
+
+/** A cloth record as a job file lists it; null while it has no width. */
+export function writeCloth(cloth: ClothRecord, unit: LengthUnit): WireCloth | null {
+  if (!sized(cloth.width) || cloth.width === null) return null;
+  const base = {
+    id: cloth.code,
+    ...(cloth.name.trim() === '' ? {} : { name: cloth.name }),
+    width: length(cloth.width, unit),
+    ...(cloth.usableWidth === null || cloth.usableWidth === 0 ? {} : { usableWidth: length(cloth.usableWidth, unit) }),
+    ...(cloth.match === 'none' || !sized(cloth.repeatVertical) || cloth.repeatVertical === null
+      ? {}
+      : {
+          repeat: {
+            vertical: length(cloth.repeatVertical, unit),
+            ...(cloth.repeatHorizontal === null ? {} : { horizontal: length(cloth.repeatHorizontal, unit) }),
+            match: cloth.match,
+            cutOnRepeat: cloth.cutOnRepeat,
+          },
+        }),
+    railroad: cloth.railroad,
+    ...(cloth.content === null ? {} : { content: cloth.content }),
+    ...(cloth.weight === null ? {} : { weight: cloth.weight }),
+    ...(cloth.colour === null ? {} : { colour: cloth.colour }),
+    ...(cloth.shade === null ? {} : { shade: cloth.shade }),
+    ...(cloth.visible === null ? {} : cloth.visible),
+    ...(cloth.uv === null ? {} : { uv: cloth.uv }),
+    ...(cloth.solar === null ? {} : { solar: cloth.solar }),
+    ...(cloth.price === null ? {} : { price: cloth.price }),
+  };
+  return withFamily(base, cloth);
+}
+
+/** Role and family belong together; a record whose family fits another role falls back to the plainest one. */
+function withFamily(base: Omit<WireCloth, 'role' | 'family'>, cloth: ClothRecord): WireCloth {
+  switch (cloth.role) {
+    case 'face': {
+      const family = FACE.find((each) => each === cloth.family);
+      return { ...base, role: 'face', family: family ?? 'plain' };
+    }
+    case 'lining': {
+      const family = LINING.find((each) => each === cloth.family);
+      return { ...base, role: 'lining', family: family ?? 'standard' };
+    }
+    case 'interlining': {
+      const family = INTERLINING.find((each) => each === cloth.family);
+      return { ...base, role: 'interlining', family: family ?? 'medium' };
+    }
+  }
+}

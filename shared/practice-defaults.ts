@@ -1,0 +1,131 @@
+/**
+ * Documented defaults of the practice, for inch and for metric households. All are common practice (heading and hem of
+ * 16 in together, doubled 4 in hem, doubled 1 1/2 in sides); a decorator overwrites any of them.
+ */
+import { lengthFrom } from './length.ts';
+import type { LengthUnit, Ticks } from './length.ts';
+import type { LayerAllowances, Practice, Thousandths } from './practice.ts';
+import { HEADINGS } from './words.ts';
+import type { Heading } from './words.ts';
+
+/** Usual fullness by heading, in thousandths (common practice; ranges: grommet 1.5-2, pinch 2-3, sheers to 4). */
+export const USUAL_FULLNESS: Readonly<Record<Heading, Thousandths>> = {
+  'pinch-pleat': 2500,
+  goblet: 2250,
+  'box-pleat': 3000,
+  'pencil-pleat': 2250,
+  'rod-pocket': 2250,
+  tab: 1750,
+  grommet: 1750,
+  wave: 2000,
+  flat: 1250,
+};
+
+/** What a heading still hangs well at: one width fewer is offered while it makes this. */
+export const LEAST_FULLNESS: Readonly<Record<Heading, Thousandths>> = {
+  'pinch-pleat': 2250,
+  goblet: 2000,
+  'box-pleat': 2750,
+  'pencil-pleat': 2000,
+  'rod-pocket': 2000,
+  tab: 1500,
+  grommet: 1500,
+  wave: 1800,
+  flat: 1100,
+};
+
+/** Plain numbers of one unit system, in the wire form's shape: what the schema prints as defaults. */
+export interface PracticeNumbers {
+  readonly headingAllowance: Readonly<Record<Heading, number>>;
+  readonly bottomHem: number;
+  readonly sideHem: number;
+  readonly seam: number;
+  readonly squaring: number;
+  readonly orderStep: string;
+  readonly bracketSpacing: number;
+  readonly lining: Readonly<Record<keyof LayerAllowances, number>>;
+  readonly interlining: Readonly<Record<keyof LayerAllowances, number>>;
+}
+
+export const INCH_NUMBERS: PracticeNumbers = {
+  headingAllowance: {
+    'pinch-pleat': 8,
+    goblet: 8,
+    'box-pleat': 8,
+    'pencil-pleat': 4,
+    'rod-pocket': 6,
+    tab: 2,
+    grommet: 4.5,
+    wave: 4,
+    flat: 4,
+  },
+  bottomHem: 8,
+  sideHem: 3,
+  seam: 0,
+  squaring: 0,
+  orderStep: '0.25 yd',
+  bracketSpacing: 48,
+  lining: { headingAllowance: 3, bottomHem: 4, shorter: 1, narrower: 0, sideHem: 0 },
+  interlining: { headingAllowance: 4, bottomHem: 0, shorter: 0, narrower: 0, sideHem: 0 },
+};
+
+export const CENTIMETRE_NUMBERS: PracticeNumbers = {
+  headingAllowance: {
+    'pinch-pleat': 20,
+    goblet: 20,
+    'box-pleat': 20,
+    'pencil-pleat': 10,
+    'rod-pocket': 15,
+    tab: 5,
+    grommet: 11.5,
+    wave: 10,
+    flat: 10,
+  },
+  bottomHem: 20,
+  sideHem: 7.5,
+  seam: 0,
+  squaring: 0,
+  orderStep: '0.1 m',
+  bracketSpacing: 120,
+  lining: { headingAllowance: 7.5, bottomHem: 10, shorter: 2.5, narrower: 0, sideHem: 0 },
+  interlining: { headingAllowance: 10, bottomHem: 0, shorter: 0, narrower: 0, sideHem: 0 },
+};
+
+/** The defaults of a household that measures in `unit`, parsed. */
+export function defaultPractice(unit: LengthUnit): Practice {
+  const numbers = unit === 'in' ? INCH_NUMBERS : CENTIMETRE_NUMBERS;
+  const length = (value: number): Ticks => lengthFrom(value, unit === 'in' ? 'in' : 'cm');
+  const layer = (given: PracticeNumbers['lining']): LayerAllowances => ({
+    headingAllowance: length(given.headingAllowance),
+    bottomHem: length(given.bottomHem),
+    shorter: length(given.shorter),
+    narrower: length(given.narrower),
+    sideHem: length(given.sideHem),
+  });
+  const both = (value: Ticks) => ({ unlined: value, lined: value });
+  return {
+    fullness: USUAL_FULLNESS,
+    fullnessOver: 'whole',
+    headingAllowance: byHeading((heading) => both(length(numbers.headingAllowance[heading]))),
+    bottomHem: length(numbers.bottomHem),
+    sideHem: length(numbers.sideHem),
+    hemsInWidth: false,
+    seam: length(numbers.seam),
+    squaring: length(numbers.squaring),
+    shrinkage: 0,
+    leastFullness: LEAST_FULLNESS,
+    widthRounding: 'up',
+    repeatRule: 'whole',
+    orderFrom: 'plan',
+    orderExtra: 'one-repeat',
+    orderStep: unit === 'in' ? lengthFrom(0.25, 'yd') : lengthFrom(0.1, 'm'),
+    bracketSpacing: length(numbers.bracketSpacing),
+    lining: layer(numbers.lining),
+    interlining: layer(numbers.interlining),
+  };
+}
+
+/** A record with one entry for each heading. */
+export function byHeading<T>(make: (heading: Heading) => T): Record<Heading, T> {
+  return Object.fromEntries(HEADINGS.map((heading) => [heading, make(heading)])) as Record<Heading, T>;
+}

@@ -1,0 +1,175 @@
+/** What the engines return for a job: exact lengths and money with their working. The wire form stands in `job-file/`. */
+import type { Fault, Warning } from './fault.ts';
+import type { Ticks } from './length.ts';
+import type { Minor } from './money.ts';
+import type { ClothRole, LineKind, Tier } from './words.ts';
+import type { StackIds } from './job.ts';
+
+/** One step of arithmetic as a person would write it. `rests` names the rule, setting or source. */
+export interface WorkingStep {
+  /** Stable key, so that a screen can point from a number to its step: `widths`, `cut-length`, `lining-0-widths`. */
+  readonly id: string;
+  readonly label: string;
+  /** The formula in figures: `206¼ / 54 = 3.82, up`. */
+  readonly formula: string;
+  readonly value: string;
+  readonly rests: string;
+}
+
+export interface TakeoffLine {
+  readonly cloth: string;
+  readonly role: ClothRole;
+  /** 0 is the face; then the layers behind it, room to street. */
+  readonly layer: number;
+  /** Widths of one treatment, in halves (8 is 4 widths); null when railroaded. */
+  readonly halfWidths: number | null;
+  readonly railroaded: boolean;
+  /** Full-width cuts of all pieces made (`quantity`). */
+  readonly cuts: number;
+  /** Fullness that results, unrounded; of the face alone, null behind it. */
+  readonly fullnessMade: number | null;
+  readonly plainCut: Ticks;
+  readonly cutLength: Ticks;
+  readonly repeatsPerCut: number | null;
+  /** By the handbook: all cuts end to end. */
+  readonly handbook: Ticks;
+  /** This treatment alone laid out with its waste between phases. */
+  readonly plan: Ticks;
+  readonly order: Ticks;
+  /** Grams of this layer as it hangs, all quantity. */
+  readonly grams: number;
+}
+
+export interface Readings {
+  /** Visible transmittance of the cloth alone, 0..1. */
+  readonly light: number;
+  readonly lightWithGlass: number;
+  /** With open edges and needle holes. */
+  readonly lightInRoom: number;
+  /** CIEDE2000 between the face lit from the room and with daylight behind. */
+  readonly colourShift: number;
+  /** Added thermal resistance, m2K/W, middle of its range. */
+  readonly warmth: number;
+  /** Share of CIE 89/3 damage kept from the back of the face, against unlined. */
+  readonly fade: number;
+  /** 1 limp to 5 firm. */
+  readonly body: number;
+}
+export type ReadingName = keyof Readings;
+
+/** Words first: what a client reads for one reading, with the figure behind it. */
+export interface ReadingWords {
+  /** `glows`, `a touch warmer`, `clearly more`. */
+  readonly words: string;
+  /** `about 9 %`; empty where a figure says nothing to a client. */
+  readonly figure: string;
+  /** What the reading rests on. */
+  readonly rests: string;
+}
+
+export const ADVICE_LEVELS = ['stop', 'caution', 'note', 'praise'] as const;
+export interface Advice {
+  readonly rule: string;
+  readonly level: (typeof ADVICE_LEVELS)[number];
+  readonly says: string;
+  readonly rests: string;
+}
+
+export interface Judgement {
+  readonly readings: Readings;
+  readonly ranges: Readonly<Partial<Record<ReadingName, readonly [number, number]>>>;
+  /** The five readings of the worksheet, in its order. */
+  readonly words: Readonly<Record<'light' | 'colour' | 'warmth' | 'fade' | 'body', ReadingWords>>;
+  /** Values that nobody measured: `std-white.transmittance`. */
+  readonly assumed: readonly string[];
+  readonly advice: readonly Advice[];
+  readonly working: readonly WorkingStep[];
+}
+
+export interface PriceLine {
+  readonly label: string;
+  readonly kind: LineKind;
+  readonly amount: Minor;
+  /** The arithmetic in figures. */
+  readonly formula: string;
+}
+
+export interface Price {
+  /** Net of tax: the sum of the lines. */
+  readonly total: Minor;
+  readonly lines: readonly PriceLine[];
+}
+
+export interface Offer {
+  /** One width fewer that still makes the least fullness: offered, never taken silently. */
+  readonly halfWidths: number;
+  readonly fullnessMade: number;
+  readonly says: string;
+}
+
+export interface TierResult {
+  readonly stack: StackIds;
+  /** True when nobody chose it but the lining engine; then why. */
+  readonly chosen: { readonly why: string } | null;
+  /** What a client reads: `Standard lining`, `Interlined`. */
+  readonly title: string;
+  /** One or two plain sentences from readings and advice. */
+  readonly says: string;
+  readonly takeoff: readonly TakeoffLine[];
+  readonly grams: number;
+  readonly judgement: Judgement;
+  /** Null when a rate is missing; `missingRates` of the job result names it. */
+  readonly price: Price | null;
+  /** Pleats of one piece with the cloth in each and the space between, in ticks; null where none are counted. */
+  readonly pleats: { readonly count: number; readonly pleat: number; readonly space: number } | null;
+  /** Wall that one open piece takes, in ticks. */
+  readonly stackback: { readonly least: Ticks; readonly usual: Ticks; readonly most: Ticks };
+  readonly offer: Offer | null;
+  readonly working: readonly WorkingStep[];
+}
+
+export interface TreatmentResult {
+  readonly key: string;
+  /** `Nursery/East window/Panels`. */
+  readonly path: string;
+  readonly finished: { readonly width: Ticks; readonly length: Ticks };
+  readonly tiers: Readonly<Record<Tier, TierResult>>;
+  /** The tier the engine advises for this room, and why. */
+  readonly advised: { readonly tier: Tier; readonly why: string };
+}
+
+export interface PlanLine {
+  readonly cloth: string;
+  readonly tier: Tier;
+  readonly plan: Ticks;
+  readonly order: Ticks;
+  readonly handbook: Ticks;
+  readonly bound: Ticks;
+}
+
+export interface TierTotals {
+  readonly net: Minor;
+  readonly taxes: readonly { readonly name: string; readonly amount: Minor }[];
+  readonly tax: Minor;
+  readonly total: Minor;
+  readonly deposit: Minor;
+}
+
+/** A rate that is needed and that nobody has set: where it goes, and what for. */
+export interface MissingRate {
+  /** Path in the price book: `labour.perWidth.pinch-pleat`. */
+  readonly rate: string;
+  readonly says: string;
+}
+
+export interface JobResult {
+  readonly treatments: readonly TreatmentResult[];
+  readonly plan: readonly PlanLine[];
+  /** Null when a rate is missing. */
+  readonly totals: Readonly<Record<Tier, TierTotals>> | null;
+  readonly missingRates: readonly MissingRate[];
+  /** What no cloth could make; such a treatment is left out of `treatments` and `totals` is null. */
+  readonly faults: readonly Fault[];
+  readonly exampleRates: boolean;
+  readonly warnings: readonly Warning[];
+}
