@@ -1,0 +1,60 @@
+/** Refuses panels that no cloth could make, each with field, fault and remedy, before any arithmetic is tried. */
+import type { Cloth, FaceCloth } from '#shared/cloth.ts';
+import type { Fault } from '#shared/fault.ts';
+import { at } from '#shared/fault.ts';
+import { formatLengthWithUnit } from '#shared/format-length.ts';
+import { piecesOf } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/job.ts';
+import type { LengthUnit } from '#shared/length.ts';
+import { countWidths, flatAskedMilli, measureWidths } from './count-widths.ts';
+
+/** More widths than any window takes: beyond it a number was mistyped, and counting on would only hide it. */
+export const MOST_WIDTHS = 1000;
+
+export function checkPanels(
+  panels: PanelsTreatment,
+  face: FaceCloth,
+  behind: readonly Cloth[],
+  unit: LengthUnit,
+): Fault[] {
+  const faults: Fault[] = [];
+  const say = (value: number): string => formatLengthWithUnit(value, unit);
+  const fault = (field: string, wrong: string, right: string): void => {
+    faults.push({ path: at(panels.key, field), wrong, right });
+  };
+  const { practice } = panels;
+  if (2 * practice.seam >= face.usableWidth)
+    fault(
+      'practice.seam',
+      `two seams of ${say(practice.seam)} take the whole width`,
+      'give what one join loses, such as 1/2 in',
+    );
+  const flat = flatAskedMilli(panels) / 1000;
+  const hems = 2 * piecesOf(panels.arrangement) * practice.sideHem;
+  const counts = faults.length === 0 && panels.halfWidths === null;
+  if (counts && (flat + hems) / (face.usableWidth - 2 * practice.seam) > MOST_WIDTHS)
+    fault(
+      'rodWidth',
+      `${say(panels.rodWidth)} would take more than ${MOST_WIDTHS} widths`,
+      'measure rod, fullness and cloth width again',
+    );
+  for (const layer of behind)
+    if (flat / layer.usableWidth > MOST_WIDTHS)
+      fault(
+        'stacks',
+        `${layer.name} would take more than ${MOST_WIDTHS} widths`,
+        'measure the width of the cloth again',
+      );
+  if (panels.halfWidths !== null && measureWidths(panels, face.usableWidth, 2 * panels.halfWidths).made2 <= 0)
+    fault('widths', 'are all taken by side hems and seams', 'give more widths, or smaller hems');
+  if (faults.length === 0 && panels.halfWidths === null && countWidths(panels, face.usableWidth).made2 <= 0)
+    fault(
+      'practice.sideHem',
+      `side hems of ${say(practice.sideHem)} take all the cloth`,
+      'give the turn of one edge, such as 3 in',
+    );
+  const allowance = practice.lining;
+  if (panels.finishedLength + allowance.headingAllowance + allowance.bottomHem - allowance.shorter <= 0)
+    fault('practice.lining.shorter', 'is more than the lining is long', 'give about 1 in');
+  return faults;
+}

@@ -1,0 +1,210 @@
+/**
+ * Panels under a heading, from measurement to order, each step with its working. The arithmetic stands in
+ * `count-widths.ts`, `cut-cloth.ts`, `lay-behind.ts` and `weigh-layer.ts`; this file puts it in the order of the table.
+ */
+import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
+import { piecesOf } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/job.ts';
+import { ticks } from '#shared/length.ts';
+import type { Ticks } from '#shared/length.ts';
+import type { Offer, TakeoffLine, WorkingStep } from '#shared/result.ts';
+import type { Cut } from './cut-cloth.ts';
+import { countPhases, cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
+import { countWidths, finishedWidth, flatAsked, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
+import type { CountedWidths } from './count-widths.ts';
+import type { LaidFace } from './laid-face.ts';
+import { layerCut, layerFlat2, layerHalves, linesUp } from './lay-behind.ts';
+import { countPleats } from './pleats.ts';
+import type { Pleats } from './pleats.ts';
+import { halvesUpToTick, upForShrinkage, upToWhole } from './round.ts';
+import type { Say } from './say.ts';
+import { measureStackback } from './stackback.ts';
+import type { Stackback } from './stackback.ts';
+import { gramsOf, hungFace, hungLayer } from './weigh-layer.ts';
+import type { Hung } from './weigh-layer.ts';
+import { workCut, workFace, workLayer, workWeight } from './work-panels.ts';
+
+export interface PanelsEstimate {
+  readonly finished: { readonly width: Ticks; readonly length: Ticks };
+  /** Null when the face runs sideways. */
+  readonly counted: CountedWidths | null;
+  readonly fullnessMade: number;
+  /** Flat width as made, hems and joins off, in ticks. */
+  readonly madeWidth: Ticks;
+  /** The face first, then the layers behind it, room to street. */
+  readonly takeoff: readonly TakeoffLine[];
+  readonly grams: number;
+  readonly pleats: Pleats | null;
+  readonly stackback: Stackback;
+  /** True when every layer behind is as wide as the face. */
+  readonly seamsLineUp: boolean;
+  readonly offer: Offer | null;
+  readonly working: readonly WorkingStep[];
+}
+
+/**
+ * The take-off of one treatment under one stack. `massOf` gives grams a square metre of each cloth, known or typical.
+ * `checkPanels` must have found no fault.
+ */
+export function estimatePanels(
+  panels: PanelsTreatment,
+  face: FaceCloth,
+  behind: readonly BackCloth[],
+  massOf: (cloth: Cloth) => number,
+  say: Say,
+): PanelsEstimate {
+  const laid = layFace(panels, face, behind, massOf(face));
+  const layers = behind.map((layer, index) => layLayer(panels, layer, index + 1, laid, massOf(layer)));
+  const takeoff = [laid.line, ...layers];
+  const grams = takeoff.reduce((sum, line) => sum + line.grams, 0);
+  const halves = laid.counted?.halves ?? upToWhole(2 * laid.made2, 2 * face.usableWidth);
+  const offer = offerFewer(panels, face, laid.counted, say);
+  return {
+    finished: { width: finishedWidth(panels), length: panels.finishedLength },
+    counted: laid.counted,
+    fullnessMade: laid.fullnessMade,
+    madeWidth: halvesUpToTick(laid.made2),
+    takeoff,
+    grams,
+    pleats: laid.counted ? countPleats(panels, laid.counted) : null,
+    stackback: measureStackback(panels, halves, behind),
+    seamsLineUp: behind.every((layer) => linesUp(layer, face.usableWidth)),
+    offer,
+    working: [
+      ...workFace(panels, face, behind, laid, say),
+      ...workCut(panels, face, laid, say),
+      ...behind.flatMap((layer, index) => workLayer(panels, layer, laid, layers[index] ?? laid.line, say)),
+      ...workWeight(panels, [face, ...behind], takeoff, grams, massOf, say),
+    ],
+  };
+}
+
+/** Plain cut of the face: finished length, heading, hem and squaring, made longer for what washing takes. */
+export function plainCutOf(panels: PanelsTreatment, lined: boolean): Ticks {
+  const turns = panels.practice.headingAllowance[panels.heading];
+  const { bottomHem, squaring, shrinkage } = panels.practice;
+  const asked = panels.finishedLength + (lined ? turns.lined : turns.unlined) + bottomHem + squaring;
+  return upForShrinkage(ticks(asked), shrinkage);
+}
+
+function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly BackCloth[], mass: number): LaidFace {
+  const lined = behind.length > 0;
+  const plain = plainCutOf(panels, lined);
+  const counted = countWidths(panels, face.usableWidth);
+  const cut = cutToRepeat(plain, face.repeat, panels.practice.repeatRule);
+  const upright = layLine(panels, face, 0, cut, counted.halves);
+  const sideways = panels.halfWidths === null ? laySideways(panels, face, 0, plain, flatWithHems(panels)) : null;
+  if (sideways && sideways.plan < upright.plan) {
+    const made2 = 2 * flatAsked(panels);
+    const fullnessMade = fullnessOf(panels, made2);
+    const line = weigh(sideways, hungFace(panels, made2, lined), mass, panels.quantity, fullnessMade);
+    return {
+      usable: face.usableWidth,
+      counted: null,
+      made2,
+      fullnessMade,
+      line,
+      cut: { plain, length: line.cutLength, repeats: null },
+    };
+  }
+  const hung = hungFace(panels, counted.made2, lined);
+  const line = weigh(upright, hung, mass, panels.quantity, counted.fullnessMade);
+  return {
+    usable: face.usableWidth,
+    counted,
+    made2: counted.made2,
+    fullnessMade: counted.fullnessMade,
+    line,
+    cut,
+  };
+}
+
+function layLayer(panels: PanelsTreatment, layer: BackCloth, index: number, face: LaidFace, mass: number): TakeoffLine {
+  const plain = layerCut(panels, layer);
+  const cut = cutToRepeat(plain, layer.repeat, panels.practice.repeatRule);
+  const upright = layLine(panels, layer, index, cut, layerHalves(panels, layer, face));
+  const run = halvesUpToTick(layerFlat2(panels, layer, face.made2));
+  const sideways = laySideways(panels, layer, index, plain, run);
+  const laid = sideways && sideways.plan < upright.plan ? sideways : upright;
+  return weigh(laid, hungLayer(panels, layer, face.made2), mass, panels.quantity, null);
+}
+
+/** Flat width asked and the side hems of every edge: the run of cloth used sideways. */
+function flatWithHems(panels: PanelsTreatment): Ticks {
+  return ticks(flatAsked(panels) + 2 * piecesOf(panels.arrangement) * panels.practice.sideHem);
+}
+
+type Unweighed = Omit<TakeoffLine, 'grams' | 'fullnessMade'>;
+
+function layLine(panels: PanelsTreatment, cloth: Cloth, layer: number, cut: Cut, halves: number): Unweighed {
+  const { practice, quantity } = panels;
+  const cuts = upToWhole(halves * quantity, 2);
+  const phases = countPhases(halves, piecesOf(panels.arrangement), quantity);
+  const handbook = handbookLength(cut, cuts, cloth.repeat);
+  const plan = planAlone(cut, cuts, cloth.repeat, phases);
+  return {
+    cloth: cloth.id,
+    role: cloth.role,
+    layer,
+    halfWidths: halves,
+    railroaded: false,
+    cuts,
+    plainCut: cut.plain,
+    cutLength: cut.length,
+    repeatsPerCut: cut.repeats,
+    handbook,
+    plan,
+    order: orderLength(
+      practice.orderFrom === 'plan' ? plan : handbook,
+      orderExtra(cloth, practice.orderExtra),
+      practice.orderStep,
+    ),
+  };
+}
+
+/** The cloth used sideways: null unless it may be, and the cut length fits across its width. */
+function laySideways(
+  panels: PanelsTreatment,
+  cloth: Cloth,
+  layer: number,
+  across: Ticks,
+  run: Ticks,
+): Unweighed | null {
+  if (!cloth.railroad || across > cloth.usableWidth) return null;
+  const { practice, quantity } = panels;
+  const length = ticks(run * quantity);
+  return {
+    cloth: cloth.id,
+    role: cloth.role,
+    layer,
+    halfWidths: null,
+    railroaded: true,
+    cuts: piecesOf(panels.arrangement) * quantity,
+    plainCut: across,
+    cutLength: run,
+    repeatsPerCut: null,
+    handbook: length,
+    plan: length,
+    order: orderLength(length, orderExtra(cloth, practice.orderExtra), practice.orderStep),
+  };
+}
+
+function weigh(line: Unweighed, hung: Hung, mass: number, quantity: number, fullnessMade: number | null): TakeoffLine {
+  return { ...line, fullnessMade, grams: gramsOf(hung, mass) * quantity };
+}
+
+/** One width fewer, when it still makes the least fullness that the heading hangs well at. Offered, never taken. */
+function offerFewer(panels: PanelsTreatment, face: FaceCloth, counted: CountedWidths | null, say: Say): Offer | null {
+  if (!counted || panels.halfWidths !== null) return null;
+  const halves = counted.halves - widthStep(panels);
+  if (halves <= 0) return null;
+  const fewer = measureWidths(panels, face.usableWidth, halves);
+  const least = panels.practice.leastFullness[panels.heading] / 1000;
+  if (fewer.made2 <= 0 || fewer.fullnessMade < least) return null;
+  const made = say.number(fewer.fullnessMade);
+  return {
+    halfWidths: halves,
+    fullnessMade: fewer.fullnessMade,
+    says: `${say.widths(halves)} widths would make ${made} times, still above ${say.number(least)}.`,
+  };
+}

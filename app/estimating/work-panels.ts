@@ -1,0 +1,299 @@
+/** The working of panels: every step with its formula in figures and the setting or source that it rests on. */
+import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
+import { piecesOf } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/job.ts';
+import { TICKS_PER_YARD } from '#shared/length.ts';
+import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
+import { finishedWidth, flatAsked } from './count-widths.ts';
+import { orderExtra } from './cut-cloth.ts';
+import type { LaidFace } from './laid-face.ts';
+import { allowancesOf, layerFlat2, linesUp } from './lay-behind.ts';
+import { step } from './say.ts';
+import type { Say } from './say.ts';
+import { GRAMS_PER_OUNCE } from '#shared/weight.ts';
+
+const GRAMS_PER_POUND = 16 * GRAMS_PER_OUNCE;
+
+export function workFace(
+  panels: PanelsTreatment,
+  face: FaceCloth,
+  behind: readonly BackCloth[],
+  laid: LaidFace,
+  say: Say,
+): WorkingStep[] {
+  const { practice, returns } = panels;
+  const width = finishedWidth(panels);
+  const steps = [
+    step(
+      'finished-width',
+      'width with returns and overlap',
+      `${say.length(panels.rodWidth)} + ${say.length(returns.left)} + ${say.length(returns.right)} + ${say.length(panels.overlap)}`,
+      say.length(width),
+      'rod face, both returns, the whole overlap',
+    ),
+  ];
+  if (panels.halfWidths !== null) {
+    const pieces = piecesOf(panels.arrangement);
+    steps.push(
+      step(
+        'widths',
+        'widths',
+        `${pieces} × ${say.widths(panels.halfWidths)}`,
+        say.widths(panels.halfWidths * pieces),
+        'given for each piece',
+      ),
+    );
+  } else {
+    const over = practice.fullnessOver;
+    const formula =
+      over === 'face'
+        ? `(${say.length(panels.rodWidth)} + ${say.length(panels.overlap)}) × ${say.number(panels.fullness / 1000, 3)} + ${say.length(returns.left + returns.right)}`
+        : `${say.length(width)} × ${say.number(panels.fullness / 1000, 3)}`;
+    const source = panels.fullnessGiven ? 'fullness as written' : `practice: fullness of ${panels.heading}`;
+    steps.push(
+      step(
+        'flat-width',
+        'flat width',
+        formula,
+        say.length(flatAsked(panels)),
+        `${source}; practice: fullness over ${over}`,
+      ),
+    );
+    if (laid.counted) steps.push(workWidths(panels, face, laid, say));
+  }
+  if (laid.counted) steps.push(workFullness(panels, laid, say));
+  else
+    steps.push(
+      step(
+        'railroaded',
+        'run, sideways',
+        `${say.length(flatAsked(panels))} + ${2 * piecesOf(panels.arrangement)} × ${say.length(practice.sideHem)}`,
+        say.length(laid.line.cutLength),
+        'the cut length fits across the cloth, and this way takes less of it',
+      ),
+    );
+  const turns = practice.headingAllowance[panels.heading];
+  const turn = behind.length > 0 ? turns.lined : turns.unlined;
+  const parts = [
+    panels.finishedLength,
+    turn,
+    practice.bottomHem,
+    ...(practice.squaring > 0 ? [practice.squaring] : []),
+  ];
+  const sum = parts.map(say.length).join(' + ');
+  steps.push(
+    step(
+      'plain-cut',
+      'cut before repeat',
+      practice.shrinkage > 0 ? `(${sum}) ÷ (1 − ${say.number(practice.shrinkage / 1e6, 6)})` : sum,
+      say.length(laid.cut.plain),
+      `practice: heading of ${behind.length > 0 ? 'lined' : 'unlined'} ${panels.heading}, bottom hem${practice.squaring > 0 ? ', squaring' : ''}${practice.shrinkage > 0 ? ', shrinkage before rounding' : ''}`,
+    ),
+  );
+  return steps;
+}
+
+function workWidths(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace, say: Say): WorkingStep {
+  const { practice } = panels;
+  const halves = laid.counted?.halves ?? 0;
+  const flat = flatAsked(panels);
+  const rounding = {
+    up: 'up to whole widths',
+    'half-up': 'each piece up to half widths',
+    'nearest-half': 'each piece to the nearest half width',
+  }[practice.widthRounding];
+  const quotient = `${say.length(flat)} ÷ ${say.length(face.usableWidth)} = ${say.number(flat / face.usableWidth)}`;
+  const rests = practice.hemsInWidth
+    ? `practice: ${rounding}, hems and seams counted in`
+    : `practice: ${rounding}, hems and seams left out`;
+  return step('widths', 'widths', `${quotient}, ${rounding}`, say.widths(halves), rests);
+}
+
+function workFullness(panels: PanelsTreatment, laid: LaidFace, say: Say): WorkingStep {
+  const { practice, returns } = panels;
+  const counted = laid.counted;
+  const halves = counted?.halves ?? 0;
+  const edges = counted?.edges ?? 0;
+  const joins = counted?.joins ?? 0;
+  const lost = practice.seam > 0 && joins > 0 ? ` − ${joins} × 2 × ${say.length(practice.seam)}` : '';
+  const top = `${say.widths(halves)} × ${say.length(laid.usable)}${lost} − ${edges} × ${say.length(practice.sideHem)}`;
+  const face = practice.fullnessOver === 'face';
+  const formula = face
+    ? `(${top} − ${say.length(returns.left + returns.right)}) ÷ (${say.length(panels.rodWidth)} + ${say.length(panels.overlap)})`
+    : `(${top}) ÷ ${say.length(finishedWidth(panels))}`;
+  return step(
+    'fullness-made',
+    'fullness made',
+    formula,
+    say.number(laid.fullnessMade),
+    'side hems and seams taken off',
+  );
+}
+
+export function workCut(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace, say: Say): WorkingStep[] {
+  const { line, cut } = laid;
+  const repeat = face.repeat;
+  const steps: WorkingStep[] = [];
+  if (repeat && !line.railroaded) {
+    if (cut.repeats === null)
+      steps.push(
+        step(
+          'cut-length',
+          'cut length',
+          `${say.length(cut.plain)} + ${say.length(repeat.vertical)}`,
+          say.length(cut.length),
+          'practice: one repeat added to each cut',
+        ),
+      );
+    else {
+      steps.push(
+        step(
+          'repeats',
+          'repeats in a cut',
+          `${say.length(cut.plain)} ÷ ${say.length(repeat.vertical)} = ${say.number(cut.plain / repeat.vertical)}, up`,
+          String(cut.repeats),
+          'practice: up to whole repeats',
+        ),
+        step(
+          'cut-length',
+          'cut length',
+          `${cut.repeats} × ${say.length(repeat.vertical)}`,
+          say.length(cut.length),
+          `${repeat.match === 'half-drop' ? 'half-drop' : 'straight'} match`,
+        ),
+      );
+    }
+  }
+  const cuts = panels.quantity > 1 ? `${line.cuts} cuts of ${panels.quantity} treatments` : `${line.cuts} cuts`;
+  steps.push(
+    step(
+      'laid-out',
+      'laid out',
+      `${layOutFormula(laid, face, say)}; by the chart ${say.cloth(line.handbook)}`,
+      say.cloth(line.plan),
+      `${cuts}, this treatment alone, the first in phase`,
+    ),
+    workOrder(panels, face, line, say, 'order'),
+  );
+  return steps;
+}
+
+function layOutFormula(laid: LaidFace, face: FaceCloth, say: Say): string {
+  const { line, cut } = laid;
+  if (line.railroaded) return `${say.length(line.cutLength)} each`;
+  if (face.repeat?.match === 'half-drop')
+    return `${line.cuts} cuts in the better of two orders, half a repeat between phases`;
+  if (face.repeat && line.cuts > 1) return `${line.cuts - 1} × ${say.length(cut.length)} + ${say.length(cut.plain)}`;
+  return `${line.cuts} × ${say.length(cut.plain)}`;
+}
+
+function workOrder(panels: PanelsTreatment, cloth: Cloth, line: TakeoffLine, say: Say, id: string): WorkingStep {
+  const { practice } = panels;
+  const base = practice.orderFrom === 'plan' ? line.plan : line.handbook;
+  const extra = orderExtra(cloth, practice.orderExtra);
+  const why =
+    extra === 0
+      ? 'nothing extra'
+      : practice.orderExtra === 'one-repeat'
+        ? 'one repeat extra'
+        : extra === TICKS_PER_YARD
+          ? 'a yard extra'
+          : 'one repeat extra';
+  const stepText = practice.orderStep > 0 ? `, up to ${say.cloth(practice.orderStep)}` : '';
+  return step(
+    id,
+    'order',
+    `${say.cloth(base)} + ${say.cloth(extra)}${stepText}`,
+    say.cloth(line.order),
+    `practice: from the ${practice.orderFrom === 'plan' ? 'layout' : 'chart'}, ${why}`,
+  );
+}
+
+export function workLayer(
+  panels: PanelsTreatment,
+  layer: BackCloth,
+  laid: LaidFace,
+  line: TakeoffLine,
+  say: Say,
+): WorkingStep[] {
+  const allowances = allowancesOf(panels, layer);
+  const key = `layer-${line.layer}`;
+  const role = layer.role === 'interlining' ? 'interlining' : 'lining';
+  const cutFormula = [
+    say.length(panels.finishedLength),
+    ...(allowances.headingAllowance > 0 ? [`+ ${say.length(allowances.headingAllowance)}`] : []),
+    ...(allowances.bottomHem > 0 ? [`+ ${say.length(allowances.bottomHem)}`] : []),
+    ...(allowances.shorter > 0 ? [`− ${say.length(allowances.shorter)}`] : []),
+  ].join(' ');
+  const steps: WorkingStep[] = [];
+  if (line.railroaded) {
+    steps.push(
+      step(
+        `${key}-widths`,
+        `${layer.name}, run sideways`,
+        'the cut fits across the cloth: no seams',
+        say.length(line.cutLength),
+        'less cloth this way',
+      ),
+    );
+  } else if (laid.counted && linesUp(layer, laid.usable)) {
+    steps.push(
+      step(
+        `${key}-widths`,
+        `${layer.name}, widths`,
+        'as wide as the face',
+        say.widths(line.halfWidths ?? 0),
+        'seams line up with the face',
+      ),
+    );
+  } else {
+    const flat = layerFlat2(panels, layer, laid.made2) / 2;
+    steps.push(
+      step(
+        `${key}-widths`,
+        `${layer.name}, widths`,
+        `${say.length(flat)} ÷ ${say.length(layer.usableWidth)} = ${say.number(flat / layer.usableWidth)}, up`,
+        say.widths(line.halfWidths ?? 0),
+        'on its own width: its seams do not line up with the face',
+      ),
+    );
+  }
+  steps.push(
+    step(
+      `${key}-cut`,
+      `${layer.name}, cut`,
+      cutFormula,
+      say.length(line.plainCut),
+      `practice: ${role} heading, hem and how much shorter it hangs`,
+    ),
+    workOrder(panels, layer, line, say, `${key}-order`),
+  );
+  return steps;
+}
+
+export function workWeight(
+  panels: PanelsTreatment,
+  cloths: readonly Cloth[],
+  takeoff: readonly TakeoffLine[],
+  grams: number,
+  massOf: (cloth: Cloth) => number,
+  say: Say,
+): WorkingStep[] {
+  const weight = (value: number): string =>
+    say.unit === 'in' ? `${say.number(value / GRAMS_PER_POUND, 1)} lb` : `${say.number(value / 1000, 1)} kg`;
+  const parts = takeoff.map((line, index) => {
+    const cloth = cloths[index];
+    const mass = cloth ? say.number(massOf(cloth), 0) : '';
+    return `${cloth?.name ?? line.cloth} ${say.number(line.grams, 0)} g at ${mass} g/m²`;
+  });
+  const rods = panels.quantity > 1 ? ` on ${panels.quantity} rods` : '';
+  return [
+    step(
+      'weight',
+      'weight on the rod',
+      parts.join(' + '),
+      `${weight(grams)}${rods}`,
+      'made width × length with the hems that stay in; hardware left out',
+    ),
+  ];
+}

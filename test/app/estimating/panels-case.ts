@@ -1,0 +1,100 @@
+/** One treatment of panels from a few wire fields, read by the program's own reader, and its take-off. */
+import { estimatePanels } from '#app/estimating/estimate-panels.ts';
+import type { PanelsEstimate } from '#app/estimating/estimate-panels.ts';
+import { speaker } from '#app/estimating/say.ts';
+import { resolveCloth, weightOf } from '#app/lining/resolve-cloth.ts';
+import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
+import type { PanelsTreatment } from '#shared/job.ts';
+import { readJob } from '#shared/job-file/read-job.ts';
+import type { WireJob, WirePanels } from '#shared/job-file/wire-job.ts';
+import { sayFault } from '#shared/fault.ts';
+import { lengthIn } from '#shared/length.ts';
+import type { LengthUnit } from '#shared/length.ts';
+
+type WireFace = Extract<NonNullable<WireJob['cloth']>[number], { role: 'face' }>;
+type WireBack = Exclude<NonNullable<WireJob['cloth']>[number], { role: 'face' }>;
+
+export interface PanelsCase {
+  readonly units?: LengthUnit;
+  readonly panels?: Partial<WirePanels>;
+  readonly cloth?: Partial<WireFace>;
+  /** Own linings, with an id each. */
+  readonly linings?: readonly WireBack[];
+  readonly behind?: readonly string[];
+  readonly practice?: WireJob['practice'];
+}
+
+export const PLAIN_PRACTICE: WireJob['practice'] = {};
+
+export function jobOf(given: PanelsCase): WireJob {
+  return {
+    linenfold: 1,
+    units: given.units ?? 'in',
+    currency: 'USD',
+    client: { name: 'Invented client' },
+    priceBook: 'example',
+    ...(given.practice ? { practice: given.practice } : {}),
+    cloth: [{ id: 'face', role: 'face', width: 54, price: '42.00/yd', ...given.cloth }, ...(given.linings ?? [])],
+    rooms: [
+      {
+        name: 'Room',
+        use: 'living',
+        openings: [
+          {
+            name: 'Window',
+            width: 60,
+            height: 54,
+            treatments: [
+              {
+                name: 'Panels',
+                kind: 'panels',
+                heading: 'pinch-pleat',
+                arrangement: 'pair',
+                face: 'face',
+                rodWidth: 72,
+                finishedLength: 84,
+                return: 0,
+                ...((given.panels?.arrangement ?? 'pair') === 'pair' ? { overlap: 0 } : {}),
+                ...given.panels,
+              },
+            ],
+          },
+        ],
+      },
+    ],
+  };
+}
+
+export function readPanels(given: PanelsCase): { panels: PanelsTreatment; face: FaceCloth; behind: BackCloth[] } {
+  const read = readJob(jobOf(given));
+  if (!read.ok) throw new Error(read.faults.map(sayFault).join('\n'));
+  const panels = read.job.rooms[0]?.openings[0]?.treatments[0];
+  const face = resolveCloth('face', read.job.cloth);
+  if (!panels || face?.role !== 'face') throw new Error('the case has no panels');
+  const behind = (given.behind ?? []).map((id) => {
+    const cloth = resolveCloth(id, read.job.cloth);
+    if (!cloth || cloth.role === 'face') throw new Error(`no lining ${id}`);
+    return cloth;
+  });
+  return { panels, face, behind };
+}
+
+export interface CaseResult extends PanelsEstimate {
+  /** A length of the estimate in the case's units. */
+  readonly in: (ticks: number) => number;
+  readonly yards: (ticks: number) => number;
+}
+
+export function estimateCase(given: PanelsCase): CaseResult {
+  const { panels, face, behind } = readPanels(given);
+  const units = given.units ?? 'in';
+  const estimate = estimatePanels(panels, face, behind, (cloth) => weightOf(cloth).gramsPerM2, speaker(units, 'en-US'));
+  return { ...estimate, in: (value) => lengthIn(value, units), yards: (value) => lengthIn(value, 'yd') };
+}
+
+/** The line of the face. */
+export function faceLine(estimate: PanelsEstimate): PanelsEstimate['takeoff'][number] {
+  const line = estimate.takeoff[0];
+  if (!line) throw new Error('no take-off');
+  return line;
+}
