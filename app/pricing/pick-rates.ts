@@ -1,0 +1,68 @@
+/** Looks up rates in the price book and remembers each one that is needed and that nobody has set. */
+import type { Cloth } from '#shared/cloth.ts';
+import type { Decimal } from '#shared/decimal.ts';
+import { at } from '#shared/fault.ts';
+import type { PriceBook } from '#shared/price-book.ts';
+import type { LengthRate } from '#shared/rate.ts';
+import type { MissingRate } from '#shared/result.ts';
+import type { Heading } from '#shared/words.ts';
+
+/** Collects missing rates over a whole job: each is named once, with what it is needed for. */
+export class RateBook {
+  readonly book: PriceBook;
+  readonly #missing = new Map<string, MissingRate>();
+
+  constructor(book: PriceBook) {
+    this.book = book;
+  }
+
+  get missing(): readonly MissingRate[] {
+    return [...this.#missing.values()];
+  }
+
+  /** What the cloth costs: its own price, else the price book's. */
+  cloth(cloth: Cloth): LengthRate | null {
+    return (
+      cloth.price ??
+      this.#need(this.book.cloth[cloth.id], at('cloth', cloth.id), `the cost of ${cloth.name}, as "6.50/yd"`)
+    );
+  }
+
+  perWidth(heading: Heading): Decimal | null {
+    return this.#need(
+      this.book.labour.perWidth[heading],
+      at('labour.perWidth', heading),
+      `what making one width under a ${heading} heading costs, as "38.00"`,
+    );
+  }
+
+  interlining(): Decimal | null {
+    return this.#need(
+      this.book.labour.interlining,
+      'labour.interlining',
+      'what interlining adds to making one width, as "9.00"',
+    );
+  }
+
+  blackout(): Decimal | null {
+    return this.#need(
+      this.book.labour.blackout,
+      'labour.blackout',
+      'what a blackout adds to making one width, as "6.00"',
+    );
+  }
+
+  installPerRod(): Decimal | null {
+    return this.#need(
+      this.book.labour.installPerRod,
+      'labour.installPerRod',
+      'what putting up one rod costs, as "45.00"',
+    );
+  }
+
+  #need<T>(rate: T | null | undefined, path: string, says: string): T | null {
+    if (rate !== null && rate !== undefined) return rate;
+    this.#missing.set(path, { rate: path, says });
+    return null;
+  }
+}

@@ -1,0 +1,97 @@
+/** The result of a job as a table for a terminal: three priced options side by side, plain text. */
+import type { WireResult } from '#shared/job-file/wire-result.ts';
+import { formatMoney, formatNumber } from '#shared/locale.ts';
+import type { Locale } from '#shared/locale.ts';
+import { TIERS } from '#shared/words.ts';
+import type { Tier } from '#shared/words.ts';
+
+type Treatment = WireResult['treatments'][number];
+type Row = readonly [label: string, cells: readonly [string, string, string]];
+
+const LABEL_WIDTH = 26;
+const CELL_WIDTH = 30;
+
+/** The whole table, lines parted by newlines, with advice on what is advised and every warning below. */
+export function tellPrices(result: WireResult, locale: Locale): string {
+  const money = (amount: number): string => formatMoney(amount, result.currency, locale);
+  const lines: string[] = [];
+  for (const treatment of result.treatments) {
+    lines.push(treatment.path, ...treatmentRows(treatment, result, locale).flatMap(layRow));
+    lines.push(`  Advised: ${treatment.advised.tier}. ${treatment.advised.why}`, '');
+  }
+  const totals = (of: (tier: Tier) => number): Row[1] => [money(of('good')), money(of('better')), money(of('best'))];
+  const rows: Row[] = [
+    ['', ['good', 'better', 'best']],
+    ['net', totals((tier) => result.totals[tier].net)],
+    ...result.totals.good.taxes.map((tax, index): Row => [
+      tax.name,
+      totals((tier) => result.totals[tier].taxes[index]?.amount ?? 0),
+    ]),
+    ['total', totals((tier) => result.totals[tier].total)],
+    ['deposit', totals((tier) => result.totals[tier].deposit)],
+  ];
+  lines.push('Whole project', ...rows.flatMap(layRow));
+  if (result.exampleRates) lines.push('', "Example rates were used: they are the program's, not yours.");
+  if (result.warnings.length > 0)
+    lines.push('', ...result.warnings.map((warning) => `warning: ${warning.path}: ${warning.says}`));
+  return `${lines.join('\n')}\n`;
+}
+
+function treatmentRows(treatment: Treatment, result: WireResult, locale: Locale): Row[] {
+  const cells = (of: (tier: Treatment['tiers']['good']) => string): Row[1] => [
+    of(treatment.tiers.good),
+    of(treatment.tiers.better),
+    of(treatment.tiers.best),
+  ];
+  const cloth = (tier: Treatment['tiers']['good'], layer: number): string => {
+    const line = tier.takeoff[layer];
+    if (!line) return '';
+    const inches = result.units === 'in';
+    const order = inches
+      ? `${formatNumber(line.orderYards, 2, locale)} yd`
+      : `${formatNumber(line.orderMetres, 2, locale)} m`;
+    return line.widths === null
+      ? `${line.name}, ${order} sideways`
+      : `${line.name}, ${formatNumber(line.widths, 1, locale)} w, ${order}`;
+  };
+  const layers = Math.max(...TIERS.map((tier) => treatment.tiers[tier].takeoff.length));
+  return [
+    ['', ['good', 'better', 'best']],
+    ['', cells((tier) => tier.title)],
+    ...Array.from({ length: layers }, (_, layer): Row => [
+      layer === 0 ? 'cloth' : '',
+      cells((tier) => cloth(tier, layer)),
+    ]),
+    ['light', cells((tier) => sayReading(tier.words.light))],
+    ['colour by day', cells((tier) => sayReading(tier.words.colour))],
+    ['warmth', cells((tier) => sayReading(tier.words.warmth))],
+    ['fading', cells((tier) => sayReading(tier.words.fade))],
+    ['body', cells((tier) => sayReading(tier.words.body))],
+    ['price before tax', cells((tier) => formatMoney(tier.price.total, result.currency, locale))],
+  ];
+}
+
+function sayReading(words: { readonly words: string; readonly figure: string }): string {
+  return words.figure === '' ? words.words : `${words.words}, ${words.figure}`;
+}
+
+/** One row; a cell too long for its column goes on in the next line. */
+function layRow([label, cells]: Row): string[] {
+  const columns = cells.map((cell) => wrap(cell, CELL_WIDTH - 2));
+  const height = Math.max(1, ...columns.map((column) => column.length));
+  return Array.from({ length: height }, (_, line) =>
+    `  ${(line === 0 ? label : '').padEnd(LABEL_WIDTH)}${columns.map((column) => (column[line] ?? '').padEnd(CELL_WIDTH)).join('')}`.trimEnd(),
+  );
+}
+
+function wrap(text: string, width: number): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    if (line !== '' && line.length + 1 + word.length > width) {
+      lines.push(line);
+      line = word;
+    } else line = line === '' ? word : `${line} ${word}`;
+  }
+  return [...lines, line];
+}
