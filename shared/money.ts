@@ -86,7 +86,7 @@ export function splitMoney(amount: Minor, weights: readonly number[]): Minor[] {
   const parts = weights.map((weight) => Number((size * BigInt(weight)) / BigInt(total)));
   const rests = weights.map((weight, index) => ({ index, rest: (size * BigInt(weight)) % BigInt(total) }));
   let left = Number(size) - parts.reduce((sum, part) => sum + part, 0);
-  rests.sort((a, b) => (a.rest === b.rest ? a.index - b.index : a.rest > b.rest ? -1 : 1));
+  rests.sort((a, b) => Number(b.rest - a.rest) || a.index - b.index);
   for (const { index } of rests) {
     if (left === 0) break;
     parts[index] = (parts[index] ?? 0) + 1;

@@ -66,8 +66,8 @@ export function planAlone(cut: Cut, cuts: number, repeat: Repeat | null, phases:
   const other2 = (2 * Math.max(0, upToWhole(2 * cut.plain - size, 2 * size)) + 1) * size;
   const { level, dropped } = phases;
   const fewer = Math.min(level, dropped);
-  const mostChanges = fewer === 0 ? 0 : level === dropped ? 2 * fewer - 1 : 2 * fewer;
-  const leastChanges = fewer === 0 ? 0 : 1;
+  const mostChanges = level === dropped ? Math.max(0, 2 * fewer - 1) : 2 * fewer;
+  const leastChanges = Math.min(1, fewer);
   const length2 = (changes: number): number => changes * other2 + (cuts - 1 - changes) * same2 + 2 * cut.plain;
   return halvesUpToTick(Math.min(length2(mostChanges), length2(leastChanges)));
 }

@@ -7,68 +7,55 @@ import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
-import type { Offer, TakeoffLine, WorkingStep } from '#shared/result.ts';
+import type { Offer, TakeoffLine } from '#shared/result.ts';
 import type { Cut } from './cut-cloth.ts';
 import { countPhases, cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
 import { countWidths, finishedWidth, flatAsked, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
 import type { CountedWidths } from './count-widths.ts';
+import type { Estimate } from './estimate.ts';
+import { labourOf } from './labour-of-panels.ts';
+import { partsOf } from './parts-of-panels.ts';
 import type { LaidFace } from './laid-face.ts';
 import { layerCut, layerFlat2, layerHalves, linesUp } from './lay-behind.ts';
 import { countPleats } from './pleats.ts';
-import type { Pleats } from './pleats.ts';
 import { halvesUpToTick, upForShrinkage, upToWhole } from './round.ts';
 import type { Say } from './say.ts';
 import { measureStackback } from './stackback.ts';
-import type { Stackback } from './stackback.ts';
 import { gramsOf, hungFace, hungLayer } from './weigh-layer.ts';
 import type { Hung } from './weigh-layer.ts';
 import { workCut, workFace, workLayer, workWeight } from './work-panels.ts';
 
-export interface PanelsEstimate {
-  readonly finished: { readonly width: Ticks; readonly length: Ticks };
-  /** Null when the face runs sideways. */
-  readonly counted: CountedWidths | null;
-  readonly fullnessMade: number;
-  /** Flat width as made, hems and joins off, in ticks. */
-  readonly madeWidth: Ticks;
-  /** The face first, then the layers behind it, room to street. */
-  readonly takeoff: readonly TakeoffLine[];
-  readonly grams: number;
-  readonly pleats: Pleats | null;
-  readonly stackback: Stackback;
-  /** True when every layer behind is as wide as the face. */
-  readonly seamsLineUp: boolean;
-  readonly offer: Offer | null;
-  readonly working: readonly WorkingStep[];
-}
-
 /**
- * The take-off of one treatment under one stack. `massOf` gives grams a square metre of each cloth, known or typical.
+ * The take-off of one treatment under one stack. `massOf` gives grams a square metre of each cloth, known or typical;
+ * `billableWidth` is what labour counts a width by.
  * `checkPanels` must have found no fault.
  */
 export function estimatePanels(
   panels: PanelsTreatment,
   face: FaceCloth,
   behind: readonly BackCloth[],
-  massOf: (cloth: Cloth) => number,
-  say: Say,
-): PanelsEstimate {
+  given: { readonly massOf: (cloth: Cloth) => number; readonly say: Say; readonly billableWidth: Ticks },
+): Estimate {
+  const { massOf, say } = given;
   const laid = layFace(panels, face, behind, massOf(face));
   const layers = behind.map((layer, index) => layLayer(panels, layer, index + 1, laid, massOf(layer)));
   const takeoff = [laid.line, ...layers];
   const grams = takeoff.reduce((sum, line) => sum + line.grams, 0);
   const halves = laid.counted?.halves ?? upToWhole(2 * laid.made2, 2 * face.usableWidth);
+  const pleats = laid.counted ? countPleats(panels, laid.counted) : null;
   const offer = offerFewer(panels, face, laid.counted, say);
   return {
     finished: { width: finishedWidth(panels), length: panels.finishedLength },
-    counted: laid.counted,
+    halfWidths: laid.counted?.halves ?? null,
     fullnessMade: laid.fullnessMade,
     madeWidth: halvesUpToTick(laid.made2),
     takeoff,
     grams,
-    pleats: laid.counted ? countPleats(panels, laid.counted) : null,
+    pleats,
     stackback: measureStackback(panels, halves, behind),
     seamsLineUp: behind.every((layer) => linesUp(layer, face.usableWidth)),
+    parts: partsOf(panels, laid, pleats),
+    labour: labourOf(panels, face, behind, laid, given.billableWidth),
     offer,
     working: [
       ...workFace(panels, face, behind, laid, say),

@@ -27,10 +27,15 @@ export function speaker(unit: LengthUnit, locale: Locale): Say {
     length: (value) => formatLength(value, unit, style),
     cloth: (value) => formatClothLength(value, unit, style),
     number: (value, decimals = 2) => formatNumber(value, decimals, locale),
-    widths: (halves) => (halves % 2 === 0 ? String(halves / 2) : halves === 1 ? '½' : `${(halves - 1) / 2}½`),
+    widths: sayHalves,
   };
 }
 
 export function step(id: string, label: string, formula: string, value: string, rests: string): WorkingStep {
   return { id, label, formula, value, rests };
+}
+
+function sayHalves(halves: number): string {
+  if (halves % 2 === 0) return String(halves / 2);
+  return halves === 1 ? '½' : `${(halves - 1) / 2}½`;
 }

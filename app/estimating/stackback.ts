@@ -26,9 +26,13 @@ const PER_WIDTH_MM = {
 
 /** The stack of one piece with `halves` half widths (all pieces together) and these layers behind the face. */
 export function measureStackback(panels: PanelsTreatment, halves: number, behind: readonly BackCloth[]): Stackback {
-  const interlined = behind.some((layer) => layer.role === 'interlining');
-  const rule = PER_WIDTH_MM[interlined ? 'interlined' : behind.length > 0 ? 'lined' : 'unlined'];
+  const rule = PER_WIDTH_MM[backing(behind)];
   const pieces = piecesOf(panels.arrangement);
   const of = (millimetres: number): Ticks => ticks(toNearestWhole(millimetres * TICKS_PER_MM * halves, 2 * pieces));
   return { least: of(rule.least), usual: of((rule.least + rule.most) / 2), most: of(rule.most) };
+}
+
+function backing(behind: readonly BackCloth[]): keyof typeof PER_WIDTH_MM {
+  if (behind.some((layer) => layer.role === 'interlining')) return 'interlined';
+  return behind.length > 0 ? 'lined' : 'unlined';
 }

@@ -187,18 +187,17 @@ function layOutFormula(laid: LaidFace, face: FaceCloth, say: Say): string {
   return `${line.cuts} × ${say.length(cut.plain)}`;
 }
 
+/** What is ordered besides: the amount itself tells the rule apart. */
+function sayExtra(extra: number): string {
+  if (extra === 0) return 'nothing extra';
+  return extra === TICKS_PER_YARD ? 'a yard extra' : 'one repeat extra';
+}
+
 function workOrder(panels: PanelsTreatment, cloth: Cloth, line: TakeoffLine, say: Say, id: string): WorkingStep {
   const { practice } = panels;
   const base = practice.orderFrom === 'plan' ? line.plan : line.handbook;
   const extra = orderExtra(cloth, practice.orderExtra);
-  const why =
-    extra === 0
-      ? 'nothing extra'
-      : practice.orderExtra === 'one-repeat'
-        ? 'one repeat extra'
-        : extra === TICKS_PER_YARD
-          ? 'a yard extra'
-          : 'one repeat extra';
+  const why = sayExtra(extra);
   const stepText = practice.orderStep > 0 ? `, up to ${say.cloth(practice.orderStep)}` : '';
   return step(
     id,

@@ -41,7 +41,7 @@ function boundOf(group: readonly PlannedLine[]): number {
   let tail = 0;
   for (const { line, cloth, repeatRule } of group) {
     const straight = cloth.repeat?.match === 'straight' && repeatRule === 'whole' && !line.railroaded;
-    const cut = straight ? line.cutLength : line.railroaded ? line.cutLength : line.plainCut;
+    const cut = straight || line.railroaded ? line.cutLength : line.plainCut;
     const count = line.railroaded ? line.plan / line.cutLength : line.cuts;
     total += cut * count;
     if (straight) tail = Math.max(tail, line.cutLength - line.plainCut);

@@ -8,7 +8,7 @@ import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
 import { checkPanels } from '#app/estimating/check-panels.ts';
 import { estimatePanels } from '#app/estimating/estimate-panels.ts';
-import type { PanelsEstimate } from '#app/estimating/estimate-panels.ts';
+import type { Estimate } from '#app/estimating/estimate.ts';
 import { speaker } from '#app/estimating/say.ts';
 import type { Say } from '#app/estimating/say.ts';
 import { adviseTier } from '#app/lining/advise-tier.ts';
@@ -168,19 +168,23 @@ function uniqueFaults(faults: readonly Fault[]): Fault[] {
 }
 
 interface Study {
-  readonly estimate: PanelsEstimate;
+  readonly estimate: Estimate;
   readonly judgement: Judgement;
 }
 type StudyStack = (face: FaceCloth, behind: readonly BackCloth[]) => Study;
 
 /** Take-off and judgement of any stack at this window; each is worked out once. */
-function studyStacks(room: Room, opening: Opening, panels: PanelsTreatment, { say }: Pricing): StudyStack {
+function studyStacks(room: Room, opening: Opening, panels: PanelsTreatment, { job, say }: Pricing): StudyStack {
   const known = new Map<string, Study>();
   return (face, behind) => {
     const key = JSON.stringify([face.id, ...behind.map((layer) => layer.id)]);
     const found = known.get(key);
     if (found) return found;
-    const estimate = estimatePanels(panels, face, behind, (cloth) => weightOf(cloth).gramsPerM2, say);
+    const estimate = estimatePanels(panels, face, behind, {
+      massOf: (cloth) => weightOf(cloth).gramsPerM2,
+      say,
+      billableWidth: job.priceBook.labour.billableWidth,
+    });
     const judgement = judgeStack({
       face,
       behind,
@@ -189,7 +193,7 @@ function studyStacks(room: Room, opening: Opening, panels: PanelsTreatment, { sa
       treatment: panels,
       made: {
         fullnessMade: estimate.fullnessMade,
-        halfWidths: estimate.counted?.halves ?? null,
+        halfWidths: estimate.halfWidths,
         finishedWidth: estimate.finished.width,
         liningMatchesFace: estimate.seamsLineUp,
       },
@@ -234,7 +238,7 @@ function priceTier(
     takeoff: estimate.takeoff,
     grams: estimate.grams,
     judgement,
-    price: priceStack(panels, face, behind, estimate, { rates, currency: job.currency, say }),
+    price: priceStack(cloths, estimate, { rates, currency: job.currency, say }),
     pleats: estimate.pleats,
     stackback: estimate.stackback,
     offer: estimate.offer,

@@ -233,16 +233,7 @@ class JobCheck {
       .map(([each]) => each);
     if (role === 'unknown') return;
     if (role === undefined) {
-      const near = nearestWord(id, known);
-      this.#fault(
-        path,
-        `"${id}" is not listed under cloth`,
-        near === null
-          ? known.length === 0
-            ? 'list it under cloth'
-            : `list it under cloth, or give one of ${known.join(', ')}`
-          : `did you mean ${near}? Else list it under cloth`,
-      );
+      this.#fault(path, `"${id}" is not listed under cloth`, adviseId(id, known));
     } else if (!roles.includes(role)) {
       this.#fault(
         path,
@@ -324,4 +315,10 @@ class JobCheck {
         `${this.#say(sizes.overlap)} is a large overlap: it is the whole overlap at the centre, not each side.`,
       );
   }
+}
+
+function adviseId(id: string, known: readonly string[]): string {
+  const near = nearestWord(id, known);
+  if (near !== null) return `did you mean ${near}? Else list it under cloth`;
+  return known.length === 0 ? 'list it under cloth' : `list it under cloth, or give one of ${known.join(', ')}`;
 }

@@ -19,7 +19,7 @@ import {
 
 /** Documents a setting: what it means and its default in inch and in centimetre households. */
 function setting<T extends z.ZodType>(schema: T, description: string, inch: unknown, centimetres: unknown = inch): T {
-  return schema.meta({ description, default: inch, 'x-default-centimetres': centimetres }) as T;
+  return schema.meta({ description, default: inch, 'x-default-centimetres': centimetres });
 }
 
 function perHeading<T extends z.ZodType>(value: T, defaults: Readonly<Record<Heading, unknown>>, metric = defaults) {

@@ -1,11 +1,13 @@
 /** Puts the unit into every bare length of a practice, so that it means the same in a project of another unit. */
 import type { LengthUnit } from '../length.ts';
+import { HEADINGS } from '../words.ts';
 import type { WirePractice, WirePriceBook } from './wire-practice.ts';
 
 type WireLength = string | number;
 
 function fix(value: WireLength, unit: LengthUnit): WireLength {
-  return typeof value === 'number' ? `${value} ${unit}` : /[a-z"'″′”’]/i.test(value) ? value : `${value} ${unit}`;
+  const bare = typeof value === 'number' || !/[a-z"'″′”’]/i.test(value);
+  return bare ? `${value} ${unit}` : value;
 }
 
 function fixAll<T extends object>(given: T, keys: readonly (keyof T)[], unit: LengthUnit): T {
@@ -25,26 +27,28 @@ export function practiceWithUnits(practice: WirePractice, unit: LengthUnit): Wir
     ['bottomHem', 'sideHem', 'seam', 'squaring', 'orderStep', 'bracketSpacing'],
     unit,
   );
-  const turns = practice.headingAllowance;
+  const { headingAllowance } = practice;
   return {
     ...fixed,
     ...(practice.lining ? { lining: fixAll(practice.lining, LAYER_LENGTHS, unit) } : {}),
     ...(practice.interlining ? { interlining: fixAll(practice.interlining, LAYER_LENGTHS, unit) } : {}),
-    ...(turns
-      ? {
-          headingAllowance: Object.fromEntries(
-            Object.entries(turns).map(([heading, value]) => [
-              heading,
-              typeof value === 'object'
-                ? { unlined: fix(value.unlined, unit), lined: fix(value.lined, unit) }
-                : value === undefined
-                  ? undefined
-                  : fix(value, unit),
-            ]),
-          ) as NonNullable<WirePractice['headingAllowance']>,
-        }
-      : {}),
+    ...(headingAllowance ? { headingAllowance: fixTurns(headingAllowance, unit) } : {}),
   };
+}
+
+type Turns = NonNullable<WirePractice['headingAllowance']>;
+
+function fixTurns(turns: Turns, unit: LengthUnit): Turns {
+  const fixed: Turns = {};
+  for (const heading of HEADINGS) {
+    const value = turns[heading];
+    if (value === undefined) continue;
+    fixed[heading] =
+      typeof value === 'object'
+        ? { unlined: fix(value.unlined, unit), lined: fix(value.lined, unit) }
+        : fix(value, unit);
+  }
+  return fixed;
 }
 
 export function priceBookWithUnits(book: WirePriceBook, unit: LengthUnit): WirePriceBook {

@@ -29,7 +29,7 @@ const anyCase: fc.Arbitrary<PanelsCase> = fc.record({
     shrinkage: fc.constantFrom(0, 0.03),
   }),
   behind: fc.constantFrom([], ['std-white'], ['inter-med', 'std-white']),
-}) as fc.Arbitrary<PanelsCase>;
+});
 
 const runs = { seed: 20, numRuns: 400 };
 

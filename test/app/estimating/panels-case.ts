@@ -1,6 +1,6 @@
 /** One treatment of panels from a few wire fields, read by the program's own reader, and its take-off. */
 import { estimatePanels } from '#app/estimating/estimate-panels.ts';
-import type { PanelsEstimate } from '#app/estimating/estimate-panels.ts';
+import type { Estimate } from '#app/estimating/estimate.ts';
 import { speaker } from '#app/estimating/say.ts';
 import { resolveCloth, weightOf } from '#app/lining/resolve-cloth.ts';
 import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
@@ -8,7 +8,7 @@ import type { PanelsTreatment } from '#shared/job.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import type { WireJob, WirePanels } from '#shared/job-file/wire-job.ts';
 import { sayFault } from '#shared/fault.ts';
-import { lengthIn } from '#shared/length.ts';
+import { lengthFrom, lengthIn } from '#shared/length.ts';
 import type { LengthUnit } from '#shared/length.ts';
 
 type WireFace = Extract<NonNullable<WireJob['cloth']>[number], { role: 'face' }>;
@@ -79,7 +79,7 @@ export function readPanels(given: PanelsCase): { panels: PanelsTreatment; face: 
   return { panels, face, behind };
 }
 
-export interface CaseResult extends PanelsEstimate {
+export interface CaseResult extends Estimate {
   /** A length of the estimate in the case's units. */
   readonly in: (ticks: number) => number;
   readonly yards: (ticks: number) => number;
@@ -88,12 +88,16 @@ export interface CaseResult extends PanelsEstimate {
 export function estimateCase(given: PanelsCase): CaseResult {
   const { panels, face, behind } = readPanels(given);
   const units = given.units ?? 'in';
-  const estimate = estimatePanels(panels, face, behind, (cloth) => weightOf(cloth).gramsPerM2, speaker(units, 'en-US'));
+  const estimate = estimatePanels(panels, face, behind, {
+    massOf: (cloth) => weightOf(cloth).gramsPerM2,
+    say: speaker(units, 'en-US'),
+    billableWidth: lengthFrom(54, 'in'),
+  });
   return { ...estimate, in: (value) => lengthIn(value, units), yards: (value) => lengthIn(value, 'yd') };
 }
 
 /** The line of the face. */
-export function faceLine(estimate: PanelsEstimate): PanelsEstimate['takeoff'][number] {
+export function faceLine(estimate: Estimate): Estimate['takeoff'][number] {
   const line = estimate.takeoff[0];
   if (!line) throw new Error('no take-off');
   return line;

@@ -1,10 +1,9 @@
 /** Every setting of the practice acts as `job-file` describes it. Figures are worked by hand beside each row. */
 import { describe, expect, it } from 'vitest';
-import { estimateCase, faceLine, readPanels } from './panels-case.ts';
+import { estimateCase, faceLine, jobOf, readPanels } from './panels-case.ts';
 import type { PanelsCase } from './panels-case.ts';
 import { checkPanels } from '#app/estimating/check-panels.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
-import { jobOf } from './panels-case.ts';
 
 const widthsOf = (given: PanelsCase): number => (faceLine(estimateCase(given)).halfWidths ?? 0) / 2;
 const made = (given: PanelsCase) => estimateCase(given);

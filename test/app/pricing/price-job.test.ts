@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { priceJob } from '#app/pricing/price-job.ts';
 import { writeResult } from '#app/pricing/write-result.ts';
-import { billableWidths } from '#app/pricing/billable-widths.ts';
+import { billableWidths } from '#app/estimating/billable-widths.ts';
 import { resolveCloth } from '#app/lining/resolve-cloth.ts';
 import { sayFault } from '#shared/fault.ts';
 import type { Job } from '#shared/job.ts';
