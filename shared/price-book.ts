@@ -1,6 +1,8 @@
 /** The decorator's price book, parsed. Rates are null until she enters them: a needed one that is null is named. */
 import type { Decimal, Rounding } from './decimal.ts';
+import type { WorkName } from './labour.ts';
 import type { Ticks } from './length.ts';
+import type { CountedPart, MeasuredPart } from './parts.ts';
 import type { LengthRate } from './rate.ts';
 import type { Heading, LineKind } from './words.ts';
 
@@ -20,23 +22,17 @@ export interface PriceBook {
     readonly interlining: Decimal | null;
     /** Added for each width when a blackout layer hangs behind. */
     readonly blackout: Decimal | null;
-    readonly installPerRod: Decimal | null;
+    readonly works: Readonly<Partial<Record<WorkName, Decimal>>>;
     readonly hour: Decimal | null;
     /** Billable widths are the flat cloth over this width, up to whole ones (common practice: 54 in). */
     readonly billableWidth: Ticks;
   };
   /** Cost of generic cloth, or of cloth whose own price is not given, by cloth id. */
   readonly cloth: Readonly<Record<string, LengthRate>>;
-  readonly hardware: {
-    readonly rod: LengthRate | null;
-    readonly bracket: Decimal | null;
-    readonly ring: Decimal | null;
-  };
-  readonly notions: {
-    /** Heading tape or buckram, by length of the flat heading. */
-    readonly headingTape: LengthRate | null;
-    readonly hook: Decimal | null;
-    readonly weight: Decimal | null;
+  /** Hardware and notions; a part without a rate is not charged, and that is said. */
+  readonly parts: {
+    readonly each: Readonly<Partial<Record<CountedPart, Decimal>>>;
+    readonly byLength: Readonly<Partial<Record<MeasuredPart, LengthRate>>>;
   };
   readonly markup: { readonly cloth: Decimal; readonly hardware: Decimal; readonly notions: Decimal };
   readonly tax: readonly Tax[];

@@ -122,8 +122,8 @@ export interface TierResult {
   readonly price: Price | null;
   /** Pleats of one piece with the cloth in each and the space between, in ticks; null where none are counted. */
   readonly pleats: { readonly count: number; readonly pleat: number; readonly space: number } | null;
-  /** Wall that one open piece takes, in ticks. */
-  readonly stackback: { readonly least: Ticks; readonly usual: Ticks; readonly most: Ticks };
+  /** Wall that one open piece takes, in ticks; null for what does not draw open to a side. */
+  readonly stackback: { readonly least: Ticks; readonly usual: Ticks; readonly most: Ticks } | null;
   readonly offer: Offer | null;
   readonly working: readonly WorkingStep[];
 }

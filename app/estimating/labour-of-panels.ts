@@ -20,6 +20,6 @@ export function labourOf(
     { work: 'making', heading: panels.heading, widths },
     ...(interlinings > 0 ? [{ work: 'interlining' as const, widths: widths * interlinings }] : []),
     ...(behind.some(isBlackout) ? [{ work: 'blackout' as const, widths }] : []),
-    { work: 'putting-up', rods: panels.quantity },
+    { work: 'installPerRod', count: panels.quantity },
   ];
 }

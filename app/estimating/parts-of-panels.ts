@@ -1,8 +1,7 @@
 /** Rod, brackets, rings, heading tape, hooks and weights of panels: common practice, each counted for all quantity. */
 import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
-import { ticks } from '#shared/length.ts';
-import type { Part } from './estimate.ts';
+import type { Part } from '#shared/parts.ts';
 import type { LaidFace } from './laid-face.ts';
 import type { Pleats } from './pleats.ts';
 import { halvesUpToTick, upToWhole } from './round.ts';
@@ -14,7 +13,7 @@ export function partsOf(panels: PanelsTreatment, laid: LaidFace, pleats: Pleats 
   // One for a pleat and one for each end; headings whose pleats are not counted carry none of their own.
   const hooks = pleats ? (pleats.count + 2) * pieces * quantity : 0;
   return [
-    { part: 'rod', length: ticks((panels.rodWidth + returns.left + returns.right) * quantity) },
+    { part: 'rod', length: (panels.rodWidth + returns.left + returns.right) * quantity },
     { part: 'bracket', count: countBrackets(panels) * quantity },
     ...(hooks > 0
       ? ([
@@ -22,7 +21,7 @@ export function partsOf(panels: PanelsTreatment, laid: LaidFace, pleats: Pleats 
           { part: 'hook', count: hooks },
         ] as const)
       : []),
-    { part: 'heading-tape', length: ticks(halvesUpToTick(laid.made2) * quantity) },
+    { part: 'headingTape', length: halvesUpToTick(laid.made2) * quantity },
     // Two corners of each piece and one at every join, in pouches; never lead.
     { part: 'weight', count: (2 * pieces + joins) * quantity },
   ];

@@ -2,6 +2,8 @@
 import type { Cloth } from '#shared/cloth.ts';
 import type { Decimal } from '#shared/decimal.ts';
 import { at } from '#shared/fault.ts';
+import { WORKS } from '#shared/labour.ts';
+import type { WorkName } from '#shared/labour.ts';
 import type { PriceBook } from '#shared/price-book.ts';
 import type { LengthRate } from '#shared/rate.ts';
 import type { MissingRate } from '#shared/result.ts';
@@ -52,11 +54,12 @@ export class RateBook {
     );
   }
 
-  installPerRod(): Decimal | null {
+  work(name: WorkName): Decimal | null {
+    const says = WORKS[name].says;
     return this.#need(
-      this.book.labour.installPerRod,
-      'labour.installPerRod',
-      'what putting up one rod costs, as "45.00"',
+      this.book.labour.works[name],
+      at('labour', name),
+      `what this costs: ${says.charAt(0).toLowerCase()}${says.slice(1, -1)}, as "45.00"`,
     );
   }
 

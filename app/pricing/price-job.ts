@@ -3,6 +3,7 @@ import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
 import type { Fault, Warning } from '#shared/fault.ts';
 import { at } from '#shared/fault.ts';
 import type { Job, Opening, PanelsTreatment, Room, StackIds, Treatment } from '#shared/job.ts';
+import { PART_NAMES, PARTS } from '#shared/parts.ts';
 import type { JobResult, Judgement, Price, TierResult, TreatmentResult } from '#shared/result.ts';
 import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
@@ -83,13 +84,16 @@ function totalJob(treatments: readonly TreatmentResult[], { job, faults }: Prici
 /** Hardware and notions are not everybody's to sell: unset rates leave them out, and that is said once. */
 function warnUnpriced({ job, warnings }: Pricing, treatments: readonly TreatmentResult[]): void {
   if (treatments.length === 0) return;
-  const { hardware, notions } = job.priceBook;
-  if (hardware.rod === null && hardware.bracket === null)
+  const { each, byLength } = job.priceBook.parts;
+  const rated = [...Object.keys(each), ...Object.keys(byLength)];
+  const sells = (kind: 'hardware' | 'notions'): boolean =>
+    PART_NAMES.some((name) => PARTS[name].kind === kind && rated.includes(name));
+  if (!sells('hardware'))
     warnings.push({
       path: 'priceBook.hardware',
       says: 'No rates for rod and brackets are set: hardware is not in these prices.',
     });
-  if (notions.headingTape === null && notions.hook === null && notions.weight === null)
+  if (!sells('notions'))
     warnings.push({
       path: 'priceBook.notions',
       says: 'No rates for notions are set: tape, hooks and weights are not in these prices.',
@@ -192,7 +196,7 @@ function studyStacks(room: Room, opening: Opening, panels: PanelsTreatment, { jo
       opening,
       treatment: panels,
       made: {
-        fullnessMade: estimate.fullnessMade,
+        fullnessMade: estimate.fullnessMade ?? 1,
         halfWidths: estimate.halfWidths,
         finishedWidth: estimate.finished.width,
         liningMatchesFace: estimate.seamsLineUp,

@@ -4,11 +4,14 @@ import { addDecimals, decimalOf, ONE, sayDecimalPlain } from '#shared/decimal.ts
 import type { Decimal } from '#shared/decimal.ts';
 import { priceOf, sumMoney } from '#shared/money.ts';
 import type { Currency } from '#shared/money.ts';
+import { WORKS } from '#shared/labour.ts';
+import { PARTS } from '#shared/parts.ts';
+import type { Part } from '#shared/parts.ts';
 import { ticksPerRate } from '#shared/rate.ts';
 import type { LengthRate } from '#shared/rate.ts';
 import type { Price, PriceLine } from '#shared/result.ts';
 import type { LineKind } from '#shared/words.ts';
-import type { Estimate, Labour, Part } from '#app/estimating/estimate.ts';
+import type { Estimate, Labour } from '#app/estimating/estimate.ts';
 import type { Say } from '#app/estimating/say.ts';
 import type { RateBook } from './pick-rates.ts';
 
@@ -45,74 +48,38 @@ function priceLabour(labour: Labour, pricing: Pricing): PriceLine | null {
   const { rates } = pricing;
   switch (labour.work) {
     case 'making':
-      return byCount(
-        'labour',
-        `Making, ${sayWidths(labour.widths)}`,
-        rates.perWidth(labour.heading),
-        labour.widths,
-        null,
-        pricing,
-      );
+      return byWidths('Making', rates.perWidth(labour.heading), labour.widths, pricing);
     case 'interlining':
-      return byCount(
-        'labour',
-        `Interlining, ${sayWidths(labour.widths)}`,
-        rates.interlining(),
-        labour.widths,
-        null,
-        pricing,
-      );
+      return byWidths('Interlining', rates.interlining(), labour.widths, pricing);
     case 'blackout':
-      return byCount('labour', `Blackout, ${sayWidths(labour.widths)}`, rates.blackout(), labour.widths, null, pricing);
-    case 'putting-up': {
-      const label = labour.rods > 1 ? `Putting up, ${labour.rods} rods` : 'Putting up';
-      return byCount('labour', label, rates.installPerRod(), labour.rods, null, pricing);
+      return byWidths('Blackout', rates.blackout(), labour.widths, pricing);
+    default: {
+      const { label, per } = WORKS[labour.work];
+      const many = labour.count === 1 ? '' : `, ${labour.count}`;
+      const said = per === 'ft' ? `, ${labour.count} ft` : many;
+      return byCount('labour', `${label}${said}`, rates.work(labour.work), labour.count, null, pricing);
     }
   }
 }
 
-function sayWidths(count: number): string {
-  return count === 1 ? '1 width' : `${count} widths`;
+function byWidths(label: string, rate: Decimal | null, widths: number, pricing: Pricing): PriceLine | null {
+  const said = widths === 1 ? '1 width' : `${widths} widths`;
+  return byCount('labour', `${label}, ${said}`, rate, widths, null, pricing);
 }
 
 /** Not everybody sells hardware or charges notions: a part without a rate is left out, and `priceJob` says so. */
 function pricePart(part: Part, pricing: Pricing): PriceLine | null | 'not sold' {
-  const { hardware, notions, markup } = pricing.rates.book;
-  const { say } = pricing;
-  switch (part.part) {
-    case 'rod':
-      if (!hardware.rod) return 'not sold';
-      return byLength(
-        'hardware',
-        `Rod, ${say.length(part.length)} ${say.unit}`,
-        hardware.rod,
-        part.length,
-        markup.hardware,
-        pricing,
-      );
-    case 'bracket':
-      if (!hardware.bracket) return 'not sold';
-      return byCount('hardware', `Brackets, ${part.count}`, hardware.bracket, part.count, markup.hardware, pricing);
-    case 'ring':
-      if (!hardware.ring) return 'not sold';
-      return byCount('hardware', `Rings, ${part.count}`, hardware.ring, part.count, markup.hardware, pricing);
-    case 'heading-tape':
-      if (!notions.headingTape) return 'not sold';
-      return byLength(
-        'notions',
-        `Heading tape, ${say.cloth(part.length)}`,
-        notions.headingTape,
-        part.length,
-        markup.notions,
-        pricing,
-      );
-    case 'hook':
-      if (!notions.hook) return 'not sold';
-      return byCount('notions', `Hooks, ${part.count}`, notions.hook, part.count, markup.notions, pricing);
-    case 'weight':
-      if (!notions.weight) return 'not sold';
-      return byCount('notions', `Weights, ${part.count}`, notions.weight, part.count, markup.notions, pricing);
+  const { book } = pricing.rates;
+  const { kind, label } = PARTS[part.part];
+  const markup = book.markup[kind];
+  if ('length' in part) {
+    const rate = book.parts.byLength[part.part];
+    const said =
+      kind === 'notions' ? pricing.say.cloth(part.length) : `${pricing.say.length(part.length)} ${pricing.say.unit}`;
+    return rate ? byLength(kind, `${label}, ${said}`, rate, part.length, markup, pricing) : 'not sold';
   }
+  const rate = book.parts.each[part.part];
+  return rate ? byCount(kind, `${label}, ${part.count}`, rate, part.count, markup, pricing) : 'not sold';
 }
 
 function byLength(

@@ -9,6 +9,10 @@ import type { PriceBook } from '../price-book.ts';
 import { byHeading } from '../practice-defaults.ts';
 import { parseLengthRate } from '../rate.ts';
 import type { LengthRate } from '../rate.ts';
+import { WORK_NAMES } from '../labour.ts';
+import type { WorkName } from '../labour.ts';
+import { COUNTED_PARTS, MEASURED_PARTS } from '../parts.ts';
+import type { PartName } from '../parts.ts';
 import { HEADINGS } from '../words.ts';
 import type { Heading } from '../words.ts';
 import type { WirePractice, WirePriceBook } from './wire-practice.ts';
@@ -77,13 +81,12 @@ export const EMPTY_PRICE_BOOK: PriceBook = {
     perWidth: {},
     interlining: null,
     blackout: null,
-    installPerRod: null,
+    works: {},
     hour: null,
     billableWidth: lengthFrom(54, 'in'),
   },
   cloth: {},
-  hardware: { rod: null, bracket: null, ring: null },
-  notions: { headingTape: null, hook: null, weight: null },
+  parts: { each: {}, byLength: {} },
   markup: { cloth: ZERO, hardware: ZERO, notions: ZERO },
   tax: [],
   deposit: { share: ZERO },
@@ -94,8 +97,29 @@ function amountOr(value: string | number | undefined, before: Decimal | null): D
   return value === undefined ? before : parseDecimal(value);
 }
 
-function rateOr(value: string | undefined, before: LengthRate | null): LengthRate | null {
-  return value === undefined ? before : parseLengthRate(value);
+function readWorks(labour: WirePriceBook['labour']): Partial<Record<WorkName, Decimal>> {
+  const works: Partial<Record<WorkName, Decimal>> = {};
+  for (const name of WORK_NAMES) {
+    const amount = amountOr(labour?.[name], null);
+    if (amount !== null) works[name] = amount;
+  }
+  return works;
+}
+
+/** Amounts and rates by length stand side by side in the file; the table of parts tells them apart. */
+function readParts(given: WirePriceBook, under: PriceBook['parts']): PriceBook['parts'] {
+  const each = { ...under.each };
+  const byLength = { ...under.byLength };
+  const rates: Readonly<Partial<Record<PartName, string | number>>> = { ...given.hardware, ...given.notions };
+  for (const [name, value] of Object.entries(rates) as [PartName, string | number][]) {
+    const counted = COUNTED_PARTS.find((part) => part === name);
+    const measured = MEASURED_PARTS.find((part) => part === name);
+    const amount = counted === undefined ? null : parseDecimal(value);
+    const rate = measured === undefined ? null : parseLengthRate(String(value));
+    if (counted !== undefined && amount !== null) each[counted] = amount;
+    if (measured !== undefined && rate !== null) byLength[measured] = rate;
+  }
+  return { each, byLength };
 }
 
 export function readPriceBook(given: WirePriceBook | undefined, under: PriceBook, unit: LengthUnit): PriceBook {
@@ -111,29 +135,20 @@ export function readPriceBook(given: WirePriceBook | undefined, under: PriceBook
     const rate = parseLengthRate(value);
     if (rate !== null) cloth[id] = rate;
   }
-  const { labour, hardware, notions, markup } = given;
+  const { labour, markup } = given;
   return {
     example: under.example,
     labour: {
       perWidth,
       interlining: amountOr(labour?.interlining, under.labour.interlining),
       blackout: amountOr(labour?.blackout, under.labour.blackout),
-      installPerRod: amountOr(labour?.installPerRod, under.labour.installPerRod),
+      works: { ...under.labour.works, ...readWorks(labour) },
       hour: amountOr(labour?.hour, under.labour.hour),
       billableWidth:
         labour?.billableWidth === undefined ? under.labour.billableWidth : readLength(labour.billableWidth, unit),
     },
     cloth,
-    hardware: {
-      rod: rateOr(hardware?.rod, under.hardware.rod),
-      bracket: amountOr(hardware?.bracket, under.hardware.bracket),
-      ring: amountOr(hardware?.ring, under.hardware.ring),
-    },
-    notions: {
-      headingTape: rateOr(notions?.headingTape, under.notions.headingTape),
-      hook: amountOr(notions?.hook, under.notions.hook),
-      weight: amountOr(notions?.weight, under.notions.weight),
-    },
+    parts: readParts(given, under.parts),
     markup: {
       cloth: amountOr(markup?.cloth, under.markup.cloth) ?? ZERO,
       hardware: amountOr(markup?.hardware, under.markup.hardware) ?? ZERO,

@@ -2,6 +2,10 @@
 import * as z from 'zod';
 import { FULLNESS_BASES, ORDER_BASES, ORDER_EXTRAS, REPEAT_RULES, WIDTH_ROUNDINGS } from '../practice.ts';
 import { CENTIMETRE_NUMBERS, INCH_NUMBERS, LEAST_FULLNESS, USUAL_FULLNESS } from '../practice-defaults.ts';
+import { WORK_NAMES, WORKS } from '../labour.ts';
+import type { WorkName } from '../labour.ts';
+import { PART_NAMES, PARTS } from '../parts.ts';
+import type { HardwareName, NotionName } from '../parts.ts';
 import { HEADINGS, LINE_KINDS } from '../words.ts';
 import type { Heading } from '../words.ts';
 import {
@@ -141,6 +145,24 @@ function mapHeadings(values: Readonly<Record<Heading, number>>): Record<Heading,
 
 export const ROUNDINGS = ['half-up', 'half-even', 'up', 'down'] as const;
 
+/** Rates of one kind of part, by the names of `shared/parts.ts`. */
+function partRates<Kind extends 'hardware' | 'notions'>(kind: Kind) {
+  type Names = Kind extends 'hardware' ? HardwareName : NotionName;
+  const names = PART_NAMES.filter((name) => PARTS[name].kind === kind);
+  return z.strictObject(
+    Object.fromEntries(
+      names.map((name) => [
+        name,
+        (PARTS[name].per === 'each' ? wireAmount : wireLengthRate).describe(PARTS[name].says),
+      ]),
+    ) as { [Name in Names]: (typeof PARTS)[Name]['per'] extends 'each' ? typeof wireAmount : typeof wireLengthRate },
+  );
+}
+
+const WORK_RATES = Object.fromEntries(
+  WORK_NAMES.map((name) => [name, wireAmount.describe(WORKS[name].says)]),
+) as Record<WorkName, typeof wireAmount>;
+
 export const wirePriceBook = z
   .strictObject({
     labour: z
@@ -150,7 +172,7 @@ export const wirePriceBook = z
           .describe('For each billable width of the face, by heading.'),
         interlining: wireAmount.describe('Added for each width and each interlining layer.'),
         blackout: wireAmount.describe('Added for each width when a blackout hangs behind.'),
-        installPerRod: wireAmount,
+        ...WORK_RATES,
         hour: wireAmount,
         billableWidth: wireLength.describe('Billable widths are the flat cloth over this, up to whole ones (54 in).'),
       })
@@ -158,20 +180,8 @@ export const wirePriceBook = z
     cloth: z
       .record(wireName, wireLengthRate)
       .describe('Cost of generic cloth, or of cloth listed without a price, by cloth id.'),
-    hardware: z
-      .strictObject({
-        rod: wireLengthRate.describe('By length of rod, returns included.'),
-        bracket: wireAmount.describe('Each.'),
-        ring: wireAmount.describe('Each, one for a pleat and one for an end.'),
-      })
-      .partial(),
-    notions: z
-      .strictObject({
-        headingTape: wireLengthRate.describe('By length of the flat heading.'),
-        hook: wireAmount.describe('Each, one for a pleat and one for an end.'),
-        weight: wireAmount.describe('Each, at corners and seams, in pouches; never lead.'),
-      })
-      .partial(),
+    hardware: partRates('hardware').partial(),
+    notions: partRates('notions').partial(),
     markup: z
       .strictObject({ cloth: wireFactor, hardware: wireFactor, notions: wireFactor })
       .partial()
