@@ -1,0 +1,42 @@
+/**
+ * Body: how a stack hangs, 1 (limp) to 5 (firm), from the weight of its layers and how firmly each family holds it.
+ * A judgement in figures, set so that common practice comes out: a lined print is soft, interlined it is full, and a
+ * coated blackout makes it firm. Not a measured drape coefficient.
+ */
+import type { Heading } from '#shared/words.ts';
+import type { FilledCloth } from './resolve-cloth.ts';
+
+const BASE = 0.8;
+/** For each 100 g/m2 at stiffness 1. */
+const PER_100_GRAMS = 0.78;
+
+/** 1..5, unrounded. */
+export function reckonBody(layers: readonly FilledCloth[]): number {
+  const held = layers.reduce((sum, layer) => sum + (layer.weight / 100) * layer.stiffness, 0);
+  return Math.min(5, Math.max(1, BASE + PER_100_GRAMS * held));
+}
+
+/** The stiffness of a stack apart from its weight, 0..1: the stiffest layer decides whether it gathers. */
+export function stiffest(layers: readonly FilledCloth[]): number {
+  return layers.reduce((most, layer) => Math.max(most, layer.stiffness), 0);
+}
+
+export type MakeKind = 'gathered' | 'pleated' | 'waved' | 'flat';
+
+/** What a heading asks of its cloth (common practice). */
+export const MAKE_OF_HEADING: Readonly<Record<Heading, MakeKind>> = {
+  'pinch-pleat': 'pleated',
+  goblet: 'pleated',
+  'box-pleat': 'pleated',
+  'pencil-pleat': 'gathered',
+  'rod-pocket': 'gathered',
+  tab: 'flat',
+  grommet: 'flat',
+  wave: 'waved',
+  flat: 'flat',
+};
+
+/** Body at which each make looks its best. */
+export const IDEAL_BODY: Readonly<Record<MakeKind, number>> = { gathered: 2.2, pleated: 3.2, waved: 2.4, flat: 3 };
+/** A layer stiffer than this gathers and pleats badly. */
+export const STIFF = 0.8;

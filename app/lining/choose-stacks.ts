@@ -1,0 +1,189 @@
+/** Good, better and best for one window, chosen from what the room needs and explained by readings. */
+import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
+import type { Judgement } from '#shared/result.ts';
+import { TIERS } from '#shared/words.ts';
+import type { Tier } from '#shared/words.ts';
+import { adviseTier } from './advise-tier.ts';
+import type { AdvisedStack } from './advise-tier.ts';
+import type { JudgedOpening, JudgedRoom, JudgedTreatment } from './judge-input.ts';
+import { listCandidates } from './list-candidates.ts';
+import type { Candidate } from './list-candidates.ts';
+import { nameStack } from './name-stack.ts';
+import { DARK } from './say-readings.ts';
+import { nameRoom, sayStrengths } from './say-why.ts';
+import { MUST_BE_DARK, scoreStack, weighNeeds } from './weigh-needs.ts';
+import type { Needs } from './weigh-needs.ts';
+
+export interface ChooseInput {
+  readonly face: FaceCloth;
+  readonly room: JudgedRoom;
+  readonly opening: JudgedOpening;
+  readonly treatment: JudgedTreatment;
+  /** The job's own cloth: a white lining or interlining of hers stands in for the generic of its family. */
+  readonly ownCloth: readonly Cloth[];
+  /** Judges one stack at this window. */
+  readonly judge: (behind: readonly BackCloth[]) => Judgement;
+  /** Tiers that are given already, by cloth id: they are not chosen again for another. */
+  readonly given?: Readonly<Partial<Record<Tier, readonly string[]>>>;
+}
+
+export interface ChosenStack {
+  /** Cloth ids behind the face, room to street. */
+  readonly behind: readonly string[];
+  readonly why: string;
+}
+
+export interface ChosenStacks {
+  readonly stacks: Readonly<Record<Tier, ChosenStack>>;
+  readonly advised: { readonly tier: Tier; readonly why: string };
+  /** The nearest stack that was left out, and why; null when none came near. */
+  readonly notChosen: ChosenStack | null;
+}
+
+interface Ranked extends Candidate {
+  readonly key: string;
+  readonly judgement: Judgement;
+  readonly score: number;
+  readonly stopped: string | null;
+}
+
+type TierEffort = Readonly<Record<Tier, readonly [number, number]>>;
+/** Effort that each tier may take: from, to. They overlap, and each tier is above the one before. */
+const TIER_EFFORT: TierEffort = { good: [0, 1.7], better: [1.7, 4], best: [2.9, 9] };
+/** Where nobody wants it dark a sheer hangs alone or on a light lining; more is already much. */
+const SHEER_EFFORT: TierEffort = { good: [0, 0.5], better: [0.5, 1.7], best: [1.7, 9] };
+
+/**
+ * Chooses three different stacks. A stack with a stop is never one of them. Deterministic: ranked by rounded scores,
+ * then by less effort, then by id. Of stacks that judge alike the one of less effort stands for all.
+ */
+export function chooseStacks(input: ChooseInput): ChosenStacks {
+  const needs = weighNeeds(input.room, input.opening, input.face);
+  const ranked = rankCandidates(input, needs);
+  const taken = new Set(Object.values(input.given ?? {}).map((ids) => ids.join('+')));
+  const chosen = pickTiers(
+    ranked.filter((each) => each.stopped === null),
+    taken,
+    input.face.family === 'sheer' && needs.dark === 0 ? SHEER_EFFORT : TIER_EFFORT,
+    needs.dark >= MUST_BE_DARK,
+  );
+  const stacks = {
+    good: explain('good', chosen.good, input, needs),
+    better: explain('better', chosen.better, input, needs),
+    best: explain('best', chosen.best, input, needs),
+  };
+  return { stacks, advised: advise(chosen, input), notChosen: nearest(ranked, chosen, input) };
+}
+
+function rankCandidates(input: ChooseInput, needs: Needs): readonly Ranked[] {
+  const judged = listCandidates(input.face, input.treatment.heading, input.ownCloth).map((candidate) => {
+    const judgement = input.judge(candidate.behind);
+    return {
+      ...candidate,
+      key: candidate.behind.map((cloth) => cloth.id).join('+'),
+      judgement,
+      score: scoreStack(judgement, needs, input.treatment.heading, candidate.behind),
+      stopped: judgement.advice.find((advice) => advice.level === 'stop')?.says ?? null,
+    };
+  });
+  const byEffort = [...judged].sort((a, b) => a.effort - b.effort || compareText(a.key, b.key));
+  const unlike = byEffort.filter((each, i) => byEffort.findIndex((other) => sameJudgement(each, other)) === i);
+  return [...unlike].sort((a, b) => b.score - a.score || a.effort - b.effort || compareText(a.key, b.key));
+}
+
+/** Two stacks that read alike in everything are one choice. */
+function sameJudgement(a: Ranked, b: Ranked): boolean {
+  return JSON.stringify([a.judgement.readings, a.stopped]) === JSON.stringify([b.judgement.readings, b.stopped]);
+}
+
+function compareText(a: string, b: string): number {
+  if (a === b) return 0;
+  return a < b ? -1 : 1;
+}
+
+/** `open` is ranked, best first. Each tier takes the best of its effort that no tier has and that takes more than the one before. */
+function pickTiers(
+  open: readonly Ranked[],
+  given: ReadonlySet<string>,
+  efforts: TierEffort,
+  mustBeDark: boolean,
+): Readonly<Record<Tier, Ranked>> {
+  const used = new Set(given);
+  let before = -1;
+  let lightBefore = Infinity;
+  const pick = (tier: Tier): Ranked => {
+    const [from, to] = efforts[tier];
+    const free = open.filter((each) => !used.has(each.key));
+    // Where it must be dark, best is never lighter than better.
+    const most = mustBeDark && tier === 'best' ? Math.max(lightBefore, DARK) : Infinity;
+    const fitting = free.filter(
+      (each) =>
+        each.effort >= from && each.effort <= to && each.effort > before && each.judgement.readings.light <= most,
+    );
+    const above = [...free].filter((each) => each.effort > before).sort((a, b) => a.effort - b.effort);
+    const found = fitting[0] ?? above[0] ?? free[0] ?? open[0];
+    if (found === undefined) throw new Error('no stack without a stop is left to choose from');
+    used.add(found.key);
+    before = found.effort;
+    lightBefore = found.judgement.readings.light;
+    return found;
+  };
+  const [good, better, best] = TIERS.map(pick);
+  if (good === undefined || better === undefined || best === undefined) throw new Error('three tiers are chosen');
+  return { good, better, best };
+}
+
+const OPENING_WORDS: Readonly<Record<Tier, string>> = {
+  good: 'The least that serves',
+  better: 'More for the money in',
+  best: 'The most for',
+};
+
+function explain(tier: Tier, stack: Ranked, input: ChooseInput, needs: Needs): ChosenStack {
+  const strengths = sayStrengths(stack.judgement, needs, input.treatment.heading);
+  return {
+    behind: stack.behind.map((cloth) => cloth.id),
+    why: `${OPENING_WORDS[tier]} this ${nameRoom(input.room.use)}: ${strengths}.`,
+  };
+}
+
+function advise(chosen: Readonly<Record<Tier, Ranked>>, input: ChooseInput): ChosenStacks['advised'] {
+  const asked = (tier: Tier): AdvisedStack => ({
+    behind: chosen[tier].behind,
+    title: nameStack(input.face, chosen[tier].behind),
+    judgement: chosen[tier].judgement,
+  });
+  return adviseTier({
+    face: input.face,
+    room: input.room,
+    opening: input.opening,
+    heading: input.treatment.heading,
+    tiers: { good: asked('good'), better: asked('better'), best: asked('best') },
+  });
+}
+
+/** The best of those left out, and what spoke against it. */
+function nearest(
+  ranked: readonly Ranked[],
+  chosen: Readonly<Record<Tier, Ranked>>,
+  input: ChooseInput,
+): ChosenStack | null {
+  const winners = TIERS.map((tier) => chosen[tier]);
+  const left = ranked.find((each) => !winners.some((winner) => winner.key === each.key));
+  if (left === undefined) return null;
+  const behind = left.behind.map((cloth) => cloth.id);
+  const name = nameStack(input.face, left.behind);
+  if (left.stopped !== null) return { behind, why: `${name} was left out: ${left.stopped}` };
+  const rival = winners.reduce((near, each) =>
+    Math.abs(each.effort - left.effort) < Math.abs(near.effort - left.effort) ? each : near,
+  );
+  const theirs = new Set(rival.judgement.advice.map((advice) => advice.rule));
+  const against = left.judgement.advice.find((advice) => advice.level === 'caution' && !theirs.has(advice.rule));
+  if (against !== undefined) return { behind, why: `${name} was left out: ${against.says}` };
+  const other = nameStack(input.face, rival.behind);
+  const light = left.judgement.words.light.words;
+  return {
+    behind,
+    why: `${name} was left out: ${other} answers this ${nameRoom(input.room.use)} better (light: ${rival.judgement.words.light.words}, against ${light}; body: ${rival.judgement.words.body.words}, against ${left.judgement.words.body.words}).`,
+  };
+}

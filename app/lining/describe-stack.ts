@@ -1,0 +1,122 @@
+/** One or two plain sentences for a client about a stack, and what it does more than the one before; from its readings. */
+import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
+import { exhaustive } from '#shared/fault.ts';
+import type { Judgement } from '#shared/result.ts';
+import { DARK, NEARLY_DARK } from './say-readings.ts';
+import { sayList } from './say-number.ts';
+
+export interface DescribedStack {
+  readonly face: FaceCloth;
+  readonly behind: readonly BackCloth[];
+  readonly judgement: Judgement;
+}
+
+/** What hangs behind, then what it does by day, to the colours and against fading. */
+export function describeStack(stack: DescribedStack): string {
+  return `${sayLayers(stack)} ${sayEffect(stack.judgement, stack.behind.length === 0)}`;
+}
+
+function sayLayers({ face, behind }: DescribedStack): string {
+  if (behind.length === 0) return face.family === 'sheer' ? 'The sheer hangs alone.' : 'Nothing hangs behind the face.';
+  const inter = behind.filter((cloth) => cloth.role === 'interlining').map((cloth) => sayLayer(cloth));
+  const linings = behind.filter((cloth) => cloth.role === 'lining').map((cloth) => sayLayer(cloth));
+  if (inter.length === 0) return `${capital(sayList(linings))} behind the face.`;
+  if (linings.length === 0) return `${capital(sayList(inter))} behind the face.`;
+  return `${capital(sayList(inter))} between the face and ${sayList(linings)}.`;
+}
+
+function sayLayer(cloth: BackCloth): string {
+  if (cloth.role === 'interlining') {
+    return { light: 'a light flannel', medium: 'a soft flannel', heavy: 'a thick flannel' }[cloth.family];
+  }
+  const shade = sayShade(cloth.shade);
+  const { family } = cloth;
+  switch (family) {
+    case 'standard':
+      return `${article(shade)} ${shade} lining`;
+    case 'combination':
+      return `${article(shade)} ${shade} lining with a napped back`;
+    case 'dim-out':
+      return `${article(shade)} ${shade} dim-out lining`;
+    case 'blackout-3-pass':
+      return 'a coated blackout lining';
+    case 'blackout-soft':
+      return 'a soft blackout that closes round the needle';
+    case 'blackout-napped':
+      return 'a blackout lining with a napped back';
+    case 'black-sateen':
+      return 'black cloth';
+    case 'thermal':
+      return `${article(shade)} ${shade} thermal lining`;
+    case 'sheer':
+      return `${article(shade)} ${shade} sheer lining`;
+    case 'contrast':
+      return 'a contrast lining';
+    default:
+      return exhaustive(family);
+  }
+}
+
+function sayShade(shade: string | null): string {
+  if (shade === null || shade === 'white') return 'white';
+  return shade === 'ivory' ? 'ivory' : 'coloured';
+}
+
+function article(word: string): string {
+  return /^[aeiou]/.test(word) ? 'an' : 'a';
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function sayEffect(judgement: Judgement, unlined: boolean): string {
+  const { readings, words } = judgement;
+  const parts = [sayDay(judgement)];
+  if (readings.light < DARK) parts.push('the face looks as it does by night');
+  else if (readings.light < NEARLY_DARK) parts.push('the face looks almost as it does by night');
+  else if (!unlined) {
+    parts.push(words.colour.words === 'true' ? 'its colours stay true' : `its colours look ${words.colour.words}`);
+  }
+  parts.push(sayFading(readings.fade, words.fade.words, unlined));
+  return `${capital(sayList(parts))}.`;
+}
+
+function sayDay({ readings, words }: Judgement): string {
+  if (words.light.words === 'stays light') return 'the window stays light, since the panels do not draw';
+  if (readings.light < DARK) return 'dark by day but for its edges';
+  if (readings.light < NEARLY_DARK) return 'nearly dark by day';
+  return (
+    {
+      dim: 'by day the light is dim',
+      glows: 'by day the window glows',
+      'lights up': 'by day the window lights up',
+    }[words.light.words] ?? 'it lets the daylight in'
+  );
+}
+
+function sayFading(fade: number, words: string, unlined: boolean): string {
+  if (unlined) return 'the sun reaches the face';
+  if (words === 'safe') return 'it is safe from fading';
+  return fade >= 0.45 ? `${words.replace(' kept off', '')} of the fading is kept off` : 'fading is slowed a little';
+}
+
+/** What is told apart, in the order told; the least difference that a client would notice. */
+const NOTICED = { light: 1.5, warmth: 0.004, fade: 0.05, body: 0.4 } as const;
+
+/** `Darker, fuller and safer from fading than standard lining.`; null when nothing is told apart. */
+export function compareStacks(before: Judgement, after: Judgement, beforeTitle: string): string | null {
+  const a = before.readings;
+  const b = after.readings;
+  const said: string[] = [];
+  if (b.light * NOTICED.light < a.light) said.push('darker');
+  if (a.light * NOTICED.light < b.light) said.push('lighter');
+  if (b.warmth - a.warmth >= NOTICED.warmth) said.push('warmer in winter');
+  if (a.warmth - b.warmth >= NOTICED.warmth) said.push('less warm in winter');
+  if (b.body - a.body >= NOTICED.body) said.push(after.words.body.words === 'firm' ? 'firmer' : 'fuller');
+  if (a.body - b.body >= NOTICED.body) said.push('softer');
+  if (b.fade - a.fade >= NOTICED.fade) said.push('safer from fading');
+  if (a.fade - b.fade >= NOTICED.fade) said.push('less safe from fading');
+  if (said.length === 0) return null;
+  return `${capital(sayList(said))} than ${beforeTitle.charAt(0).toLowerCase()}${beforeTitle.slice(1)}.`;
+}

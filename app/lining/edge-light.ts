@@ -1,0 +1,93 @@
+/**
+ * Light that goes round the cloth: T_room = (1 - a) T_stack + a T_gap, a being the open share of the glass as the room
+ * sees it. Gaps are small lengths that nobody measures; the figures here are typical and assumed, and the range says so.
+ */
+import { TICKS_PER_MM } from '#shared/length.ts';
+import { piecesOf } from '#shared/job.ts';
+import type { Heading } from '#shared/words.ts';
+import type { Closing } from './closing.ts';
+import type { JudgedOpening, JudgedTreatment, Made } from './judge-input.ts';
+
+export interface EdgeLight {
+  /** Open share of the glass, 0..1. */
+  readonly open: number;
+  readonly range: readonly [number, number];
+  readonly parts: readonly { readonly label: string; readonly share: number }[];
+}
+
+/** Clear width in mm through which daylight is seen past an edge. */
+const SIDE_WITH_RETURN = 2;
+const SIDE_WITHOUT_RETURN = 25;
+const TOP_CLOSED = 2;
+const TOP_OPEN = 30;
+const BOTTOM_CLOSED = 2;
+const BOTTOM_OPEN = 20;
+const CENTRE_OVERLAP = 1;
+const CENTRE_BUTTED = 6;
+/** Cloth that reaches past the glass by this many mm halves what is seen past its edge. */
+const HALVED_BY = 100;
+/** Tabs leave gaps the height of a hand over a third of the width; grommets and waves stand off the rod. */
+const HEADING_OPEN: Readonly<Partial<Record<Heading, number>>> = { tab: 25, grommet: 8, wave: 4 };
+/** Where the sources of a gap are guesses, the share may be half or double. */
+const RANGE = [0.5, 2] as const;
+/** Panels that do not draw cover as much of the rod as their cloth would at this fullness. */
+const STATIONARY_FULLNESS = 2.5;
+
+/** Clear area of stitches through a coated cloth: 330 holes a metre of 0.05 mm2, in m2 a metre (assumed). */
+const HOLE_AREA_PER_METRE = 330 * 0.05e-6;
+/** Metres sewn through the lining for each square metre of it, by heading (assumed until the take-off counts them). */
+const SEWN_METRES: Readonly<Record<Heading, number>> = {
+  'pinch-pleat': 2,
+  goblet: 2,
+  'box-pleat': 2,
+  'pencil-pleat': 3,
+  'rod-pocket': 2,
+  tab: 1.2,
+  grommet: 0.8,
+  wave: 1.5,
+  flat: 0.8,
+};
+
+export function reckonEdgeLight(
+  opening: JudgedOpening,
+  treatment: JudgedTreatment,
+  made: Made,
+  closing: Closing,
+  showsNeedleHoles: boolean,
+): EdgeLight {
+  const width = opening.width / TICKS_PER_MM;
+  const height = opening.height / TICKS_PER_MM;
+  const past = (mm: number, reach: number): number => mm / (1 + Math.max(0, reach) / HALVED_BY);
+  const overlapSide = (treatment.rodWidth - opening.width) / 2 / TICKS_PER_MM;
+  const sideGap = past(closing.sides ? SIDE_WITH_RETURN : SIDE_WITHOUT_RETURN, overlapSide);
+  const above = treatment.mount.above / TICKS_PER_MM;
+  const topGap = past(closing.top ? TOP_CLOSED : TOP_OPEN, above) + (HEADING_OPEN[treatment.heading] ?? 0);
+  const below = (treatment.finishedLength - treatment.mount.above - opening.height) / TICKS_PER_MM;
+  const bottomGap = past(closing.bottom ? BOTTOM_CLOSED : BOTTOM_OPEN, below) + Math.max(0, -below);
+  const butted = treatment.overlap > 0 ? CENTRE_OVERLAP : CENTRE_BUTTED;
+  const centreGap = piecesOf(treatment.arrangement) === 2 ? butted : 0;
+  const parts = [
+    { label: 'sides', share: (2 * sideGap) / width },
+    { label: 'top', share: topGap / height },
+    { label: 'bottom', share: bottomGap / height },
+    { label: 'centre', share: centreGap / width },
+    { label: 'needle holes', share: showsNeedleHoles ? HOLE_AREA_PER_METRE * SEWN_METRES[treatment.heading] : 0 },
+    { label: 'does not draw', share: 1 - coveredShare(treatment, made) },
+  ].filter((part) => part.share > 0);
+  const open = Math.min(
+    1,
+    parts.reduce((sum, part) => sum + part.share, 0),
+  );
+  return { open, range: [RANGE[0] * open, Math.min(1, RANGE[1] * open)], parts };
+}
+
+/** Share of the opening that the treatment covers when drawn; panels that do not draw cover what their cloth fills. */
+export function coveredShare(treatment: JudgedTreatment, made: Made): number {
+  if (treatment.arrangement !== 'pair-stationary') return 1;
+  return Math.min(1, made.fullnessMade / STATIONARY_FULLNESS);
+}
+
+/** Light that reaches the room through cloth and edges together. */
+export function lightInRoom(throughStack: number, throughGap: number, open: number): number {
+  return (1 - open) * throughStack + open * throughGap;
+}

@@ -1,0 +1,94 @@
+import type { Rule } from './rule.ts';
+import { COMMON } from './rule.ts';
+
+/** Edges let in more than this share of the light through the cloth: the fit decides (light-and-heat 1). */
+const FIT_DECIDES = 0.001;
+
+/** How dark it gets, and what keeps it from being darker. */
+export const DARKNESS_RULES: readonly Rule[] = [
+  {
+    id: 'needle-holes',
+    cause: 'points-of-light',
+    level: 'caution',
+    when: (f) => f.coated && f.make !== 'flat',
+    says: () => 'Each stitch through this blackout shows as a point of daylight, and nothing mends that.',
+    rests: `${COMMON}: a coated cloth keeps the hole a needle made; pleats and gathers are stitched through it`,
+  },
+  {
+    id: 'needle-holes-hems',
+    cause: 'points-of-light',
+    level: 'note',
+    when: (f) => f.coated && f.make === 'flat',
+    says: () => 'Machine-sewn hems show as rows of fine daylight; have them sewn by hand or bonded.',
+    rests: `${COMMON}: a coated cloth keeps the hole a needle made`,
+  },
+  {
+    id: 'sew-a-sample',
+    cause: 'points-of-light',
+    level: 'note',
+    when: (f) => (f.softBlackout || f.dimOut) && !f.coated,
+    says: () => 'It closes round the needle; a sewn sample held to the light shows how well.',
+    rests: `${COMMON}: dark linings differ, so sew through a sample and hold it to the light`,
+  },
+  {
+    id: 'soft-blackout-nearly-dark',
+    cause: 'not-dark',
+    level: 'caution',
+    when: (f) => f.use === 'nursery' && f.softBlackout && !f.dark && !f.stationary,
+    says: () =>
+      'Nearly dark, not dark: by day the sun is still seen. For daytime sleep add black cloth between face and lining.',
+    rests: `${COMMON}: a soft blackout stops about 95 %; the remedy is face, interlining, black cloth, lining`,
+  },
+  {
+    id: 'nursery-not-dark',
+    cause: 'not-dark',
+    level: 'caution',
+    when: (f) => f.use === 'nursery' && !f.nearlyDark && !f.stationary,
+    says: (f) =>
+      f.interlined
+        ? 'Dim, not dark: interlining alone does not make a nursery dark for daytime sleep.'
+        : 'Not dark: a nursery needs a blackout lining for daytime sleep.',
+    rests: `${COMMON}: a nursery must be dark; computed light through the cloth`,
+  },
+  {
+    id: 'interlining-is-not-darkening',
+    cause: 'not-dark',
+    level: 'note',
+    when: (f) => f.interlined && !f.nearlyDark && (f.use === 'bedroom' || f.use === 'media' || f.use === 'child'),
+    says: () => 'Dim, not dark: interlining quietens the light but does not darken a room by itself.',
+    rests: COMMON,
+  },
+  {
+    id: 'room-not-dark',
+    cause: 'not-dark',
+    level: 'note',
+    when: (f) => !f.nearlyDark && !f.stationary && (f.use === 'media' || f.use === 'child'),
+    says: () => 'Daylight still comes through; a blackout lining would darken this room.',
+    rests: 'computed light through the cloth',
+  },
+  {
+    id: 'fit-decides',
+    cause: 'edges',
+    level: 'note',
+    when: (f) => f.dark && !f.stationary && f.r.edges.open >= FIT_DECIDES,
+    says: () =>
+      'How dark the room gets is now a matter of the fit: returns to the wall, a rod well above the glass, an overlap.',
+    rests: 'computed: what goes round the cloth outshines what goes through it',
+  },
+  {
+    id: 'lighter-edges',
+    cause: 'lighter-edges',
+    level: 'note',
+    when: (f) => f.blackout && !f.stationary,
+    says: () => 'Side hems, seams and the hem below the lining stay lighter than the rest.',
+    rests: `${COMMON}: behind any blackout`,
+  },
+  {
+    id: 'still-panels',
+    cause: 'still-panels',
+    level: 'note',
+    when: (f) => f.stationary,
+    says: () => 'These panels dress the window and do not draw: they keep out little light, sun or cold.',
+    rests: 'how the panels are made',
+  },
+];

@@ -1,0 +1,58 @@
+import type { Heading } from '#shared/words.ts';
+import type { Rule } from './rule.ts';
+import { COMMON } from './rule.ts';
+
+/** Headings that an interlining is too thick for (common practice). */
+export const NOT_INTERLINED: readonly Heading[] = ['grommet', 'tab', 'rod-pocket', 'wave'];
+
+/** Where interlining does not belong. */
+export const INTERLINING_RULES: readonly Rule[] = [
+  {
+    id: 'interlining-damp',
+    cause: 'damp',
+    level: 'stop',
+    when: (f) => f.interlined && f.use === 'bath',
+    says: () => 'Interlining holds damp and is not for a bathroom: use a lining alone.',
+    rests: `${COMMON}: interlining is not for damp rooms`,
+  },
+  {
+    id: 'interlining-kitchen',
+    cause: 'damp',
+    level: 'caution',
+    when: (f) => f.interlined && f.use === 'kitchen',
+    says: () => 'Interlining takes up steam and smells and cannot be washed: think twice in a kitchen.',
+    rests: `${COMMON}: interlining is not for damp rooms`,
+  },
+  {
+    id: 'interlining-heading',
+    cause: 'interlining-heading',
+    level: 'stop',
+    when: (f) => f.interlined && NOT_INTERLINED.includes(f.heading),
+    says: () => 'Interlining does not go with this heading: it is too thick to slide or fold there.',
+    rests: `${COMMON}: not behind grommets, tabs, pockets or wave headings`,
+  },
+  {
+    id: 'interlining-dry-clean',
+    cause: 'care',
+    level: 'note',
+    when: (f) => f.interlined,
+    says: () => 'Interlined panels are dry-cleaned, never washed.',
+    rests: COMMON,
+  },
+  {
+    id: 'coating-care',
+    cause: 'care',
+    level: 'note',
+    when: (f) => f.coated,
+    says: () => 'The coating cracks and marks when folded: no hot iron, and ask before dry cleaning.',
+    rests: COMMON,
+  },
+  {
+    id: 'combination-labour',
+    cause: 'combination',
+    level: 'praise',
+    when: (f) => f.combination && !f.interlined,
+    says: () => "Part of an interlining's body at the labour of a plain lining.",
+    rests: COMMON,
+  },
+];

@@ -1,0 +1,118 @@
+/** Words before figures: what a client reads for each of the five readings. Never the class words of a standard. */
+import type { Judgement, ReadingWords } from '#shared/result.ts';
+import type { Reckoned } from './reckon-stack.ts';
+import { toWhole } from './round-figures.ts';
+import { sayAbout, sayPercent } from './say-number.ts';
+
+interface Step {
+  /** The reading is at least this. */
+  readonly from: number;
+  readonly words: string;
+}
+
+/** By the light that passes the cloth alone. */
+export const DARK = 0.0008;
+export const NEARLY_DARK = 0.025;
+export const LIGHT_WORDS: readonly Step[] = [
+  { from: 0.4, words: 'lets the daylight in' },
+  { from: 0.2, words: 'lights up' },
+  { from: 0.07, words: 'glows' },
+  { from: NEARLY_DARK, words: 'dim' },
+  { from: DARK, words: 'nearly dark' },
+  { from: 0, words: 'dark but for its edges' },
+];
+
+/** By CIEDE2000: about 1 is just seen, above 5 one sees it without looking for it. */
+const SHIFT_STEPS: readonly (Step & { readonly cooler: string })[] = [
+  { from: 11, words: 'clearly yellower', cooler: 'clearly cooler' },
+  { from: 7, words: 'warmer', cooler: 'cooler' },
+  { from: 3.8, words: 'a touch warmer', cooler: 'a touch cooler' },
+  { from: 0, words: 'true', cooler: 'true' },
+];
+
+/** By added resistance, m2K/W. */
+export const WARMTH_WORDS: readonly Step[] = [
+  { from: 0.13, words: 'clearly more' },
+  { from: 0.045, words: 'more' },
+  { from: 0.025, words: 'a little' },
+  { from: 0, words: 'hardly' },
+];
+
+export const FADE_WORDS: readonly Step[] = [
+  { from: 0.95, words: 'safe' },
+  { from: 0.86, words: 'nine tenths kept off' },
+  { from: 0.77, words: 'four fifths kept off' },
+  { from: 0.71, words: 'three quarters kept off' },
+  { from: 0.58, words: 'two thirds kept off' },
+  { from: 0.45, words: 'half kept off' },
+  { from: 0.02, words: 'slowed' },
+  { from: 0, words: 'not slowed' },
+];
+
+export const BODY_WORDS: readonly Step[] = [
+  { from: 3.7, words: 'firm' },
+  { from: 3, words: 'full' },
+  { from: 2.4, words: 'medium' },
+  { from: 0, words: 'soft' },
+];
+
+export function wordFor(steps: readonly Step[], value: number): string {
+  return steps.find((step) => value >= step.from)?.words ?? steps[steps.length - 1]?.words ?? '';
+}
+
+export function sayReadings(r: Reckoned): Judgement['words'] {
+  return { light: sayLight(r), colour: sayColour(r), warmth: sayWarmth(r), fade: sayFade(r), body: sayBody(r) };
+}
+
+function sayLight(r: Reckoned): ReadingWords {
+  const measured = r.assumed.some((value) => value.endsWith('.transmittance'));
+  const rests = `layers and glass composed with every reflection between them${measured ? '; cloth values typical, assumed' : ''}`;
+  if (r.closing.class === 'stationary') {
+    return { words: 'stays light', figure: '', rests: 'the panels do not draw across the window' };
+  }
+  return { words: wordFor(LIGHT_WORDS, r.readings.light), figure: sayAbout(r.readings.lightWithGlass), rests };
+}
+
+function sayColour(r: Reckoned): ReadingWords {
+  const rests =
+    'colour difference CIEDE2000 under D65, face by daylight through the stack against the face lit from the room; spectra estimated from the shades';
+  if (r.readings.light < DARK) {
+    return { words: 'as by night', figure: '', rests: 'no daylight comes through the cloth' };
+  }
+  if (r.readings.light < NEARLY_DARK) return { words: 'nearly as by night', figure: '', rests };
+  const step = SHIFT_STEPS.find((s) => r.readings.colourShift >= s.from);
+  const warmer = r.shift.byDay.b >= r.shift.byRoomLight.b;
+  const words = warmer ? step?.words : step?.cooler;
+  return { words: words ?? 'true', figure: `colour difference ${r.readings.colourShift.toFixed(1)}`, rests };
+}
+
+function sayWarmth(r: Reckoned): ReadingWords {
+  const [low, high] = r.warmth.saved;
+  const closes = {
+    stationary: 'the panels do not draw across the window',
+    open: 'air passes over, under or beside it',
+    close: 'it closes at the sides and at the top or the floor',
+    sealed: 'it is closed all round',
+  }[r.closing.class];
+  return {
+    words: wordFor(WARMTH_WORDS, r.readings.warmth),
+    figure: `${(100 * low).toFixed(0)} to ${sayPercent(high)}`,
+    rests: `less heat lost through the glass when drawn; a range, since the edges decide: ${closes}`,
+  };
+}
+
+function sayFade(r: Reckoned): ReadingWords {
+  return {
+    words: wordFor(FADE_WORDS, r.readings.fade),
+    figure: r.behind.length === 0 ? '' : `${sayPercent(r.readings.fade)} kept off`,
+    rests: 'light that reaches the back of the face, weighted by its damage (CIE 89/3), against the same face unlined',
+  };
+}
+
+function sayBody(r: Reckoned): ReadingWords {
+  return {
+    words: wordFor(BODY_WORDS, r.readings.body),
+    figure: '',
+    rests: `about ${toWhole(r.gsm)} g/m2 in all, and how firmly each layer holds it; a judgement, not a test`,
+  };
+}

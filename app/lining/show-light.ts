@@ -1,0 +1,116 @@
+/** What the drawings need of light: the beam through the cross-section, and the face as it looks by day and by lamp. */
+import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
+import type { Glazing } from '#shared/words.ts';
+import { BAND_WHITE, hexOfXyz, moveWhite, SRGB_WHITE, xyzOf } from './colour.ts';
+import type { Xyz } from './colour.ts';
+import { stackSpectra } from './colour-shift.ts';
+import { composeLayers, layerOf } from './compose-layers.ts';
+import { glassOf } from './glass.ts';
+import { fillStack } from './resolve-cloth.ts';
+import { spectraOf } from './spectra.ts';
+
+export interface LightLevel {
+  /** What the light has just passed. */
+  readonly after: 'street' | 'glass' | 'layer';
+  /** Cloth id of the layer; null for street and glass. */
+  readonly cloth: string | null;
+  /** Share of the daylight outside that a window of just these layers would pass; never rises. */
+  readonly level: number;
+}
+
+/** Levels from street to room: outside 1, after the glass, after each layer; the last is what reaches the room. */
+export function lightProfile(face: FaceCloth, behind: readonly BackCloth[], glazing: Glazing): readonly LightLevel[] {
+  const stack = fillStack(face, behind);
+  const streetFirst = [stack.face, ...stack.behind].reverse();
+  const layers = [layerOf(glassOf(glazing).visible), ...streetFirst.map((layer) => layerOf(layer.visible))];
+  return [
+    { after: 'street', cloth: null, level: 1 },
+    { after: 'glass', cloth: null, level: composeLayers(layers.slice(0, 1)).Tf },
+    ...streetFirst.map((layer, i) => ({
+      after: 'layer' as const,
+      cloth: layer.cloth.id,
+      level: composeLayers(layers.slice(0, i + 2)).Tf,
+    })),
+  ];
+}
+
+/** Light on the two sides of a window, in lux. */
+export interface LightSetting {
+  /** Daylight on the glass from the street. */
+  readonly outsideLux: number;
+  /** Light in the room on the face, without what comes through the window. */
+  readonly roomLux: number;
+}
+
+/** Settings for the slider from overcast to noon, and for lamplight (typical, assumed). */
+export const LIGHT_SETTINGS = {
+  overcast: { outsideLux: 4000, roomLux: 250 },
+  noon: { outsideLux: 20000, roomLux: 500 },
+  dusk: { outsideLux: 100, roomLux: 150 },
+  lamplight: { outsideLux: 0, roomLux: 150 },
+} as const satisfies Readonly<Record<string, LightSetting>>;
+export type LightSettingName = keyof typeof LIGHT_SETTINGS;
+
+export interface FaceAppearance {
+  /** The face as `#rrggbb`. */
+  readonly face: string;
+  /** A white wall beside the window, in the same exposure. */
+  readonly wall: string;
+  /** Brightness of the face over that of a white wall of the room, before the picture is squeezed into a screen. */
+  readonly glow: number;
+}
+
+/** The eye is set by the room, and a little by the window. */
+const WINDOW_SETS_EYE = 0.1;
+/** Walls get this share of what comes through the window, spread over the room (assumed). */
+const SPREAD = 0.1;
+const WALL_REFLECTANCE = 0.8;
+/** Up to here brightness is shown as it is; above, it is squeezed. */
+const SHOULDER = 0.7;
+
+/**
+ * The face seen from the room: daylight through glass and stack, and room light sent back by the stack. Lamplight is
+ * shown as an eye used to it sees it: as white. The exposure depends on the light alone, so stacks can be compared.
+ */
+export function faceAppearance(
+  face: FaceCloth,
+  behind: readonly BackCloth[],
+  glazing: Glazing,
+  setting: LightSetting,
+): FaceAppearance {
+  const filled = fillStack(face, behind);
+  const glass = layerOf(glassOf(glazing).visible);
+  const stack = stackSpectra([filled.face, ...filled.behind].map(spectraOf), glass);
+  const { outsideLux, roomLux } = setting;
+  const through = scale(xyzOf(stack.toRoom), outsideLux);
+  const sent = scale(xyzOf(stack.backToRoom), roomLux);
+  const exposure = roomLux + WINDOW_SETS_EYE * outsideLux;
+  const seen = scale(add(through, sent), exposure > 0 ? 1 / exposure : 0);
+  const onWall = scale(add(scale(BAND_WHITE, roomLux), scale(through, SPREAD)), WALL_REFLECTANCE);
+  const wall = scale(onWall, exposure > 0 ? 1 / exposure : 0);
+  return {
+    face: show(seen),
+    wall: show(wall),
+    glow: wall.Y > 0 ? seen.Y / wall.Y : 0,
+  };
+}
+
+function show(xyz: Xyz): string {
+  const shown = xyz.Y > 0 ? scale(xyz, (100 * squeeze(xyz.Y / 100)) / xyz.Y) : xyz;
+  return hexOfXyz(moveWhite(shown, BAND_WHITE, SRGB_WHITE));
+}
+
+/** Identity up to the shoulder, then towards 1 without reaching it. */
+function squeeze(y: number): number {
+  if (y <= SHOULDER) return y;
+  const rest = 1 - SHOULDER;
+  return SHOULDER + rest * (1 - Math.exp(-(y - SHOULDER) / rest));
+}
+
+function add(a: Xyz, b: Xyz): Xyz {
+  return { X: a.X + b.X, Y: a.Y + b.Y, Z: a.Z + b.Z };
+}
+
+function scale(a: Xyz, k: number): Xyz {
+  return { X: k * a.X, Y: k * a.Y, Z: k * a.Z };
+}

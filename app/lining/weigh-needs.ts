@@ -1,0 +1,104 @@
+/**
+ * What a room asks of its stack, as weights over the readings, and how far a stack answers. Set by common practice (a
+ * nursery must be dark, a west window fades, a cold climate wants warmth); the choice rests on rounded readings alone.
+ */
+import type { Judgement } from '#shared/result.ts';
+import { BLACKOUT_FAMILIES } from '#shared/cloth.ts';
+import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
+import type { Facing, Heading, LiningFamily, RoomUse } from '#shared/words.ts';
+import { IDEAL_BODY, MAKE_OF_HEADING } from './body.ts';
+import type { JudgedOpening, JudgedRoom } from './judge-input.ts';
+import { RULES } from './rules/index.ts';
+import { NEARLY_DARK } from './say-readings.ts';
+
+export const NEED_NAMES = ['dark', 'daylight', 'colour', 'warmth', 'fade', 'body'] as const;
+export type NeedName = (typeof NEED_NAMES)[number];
+export type Needs = Readonly<Record<NeedName, number>>;
+
+const BY_USE: Readonly<Record<RoomUse, Needs>> = {
+  living: { dark: 0, daylight: 2, colour: 2, warmth: 1, fade: 2, body: 3 },
+  dining: { dark: 0, daylight: 1, colour: 2, warmth: 1, fade: 2, body: 3 },
+  bedroom: { dark: 4, daylight: 0, colour: 1, warmth: 1, fade: 1, body: 2 },
+  nursery: { dark: 8, daylight: 0, colour: 0, warmth: 1, fade: 1, body: 1 },
+  child: { dark: 6, daylight: 0, colour: 0, warmth: 1, fade: 1, body: 1 },
+  bath: { dark: 0, daylight: 3, colour: 1, warmth: 0, fade: 1, body: 1 },
+  kitchen: { dark: 0, daylight: 3, colour: 2, warmth: 0, fade: 2, body: 1 },
+  study: { dark: 0, daylight: 1, colour: 1, warmth: 1, fade: 2, body: 2 },
+  media: { dark: 8, daylight: 0, colour: 0, warmth: 0, fade: 1, body: 1 },
+  hall: { dark: 0, daylight: 1, colour: 1, warmth: 2, fade: 1, body: 3 },
+  sunroom: { dark: 0, daylight: 2, colour: 2, warmth: 0, fade: 5, body: 1 },
+  public: { dark: 0, daylight: 1, colour: 2, warmth: 0, fade: 3, body: 2 },
+};
+const SUNNY: readonly Facing[] = ['E', 'SE', 'S', 'SW', 'W'];
+
+export function weighNeeds(room: JudgedRoom, opening: JudgedOpening, face: FaceCloth): Needs {
+  const base = BY_USE[room.use];
+  const sun = room.facing !== null && SUNNY.includes(room.facing) ? 2 : 0;
+  const cold = (room.climate === 'cold' ? 2 : 0) + (opening.glazing === 'single' ? 1 : 0);
+  const silk = face.family === 'silk' ? 1 : 0;
+  // A sheer is there for its light, whatever the room.
+  const sheer = face.family === 'sheer';
+  return {
+    ...base,
+    daylight: base.daylight + (sheer && base.dark === 0 ? 4 : 0),
+    warmth: base.warmth + cold,
+    fade: base.fade + sun + silk,
+    body: sheer ? 0 : base.body + silk,
+  };
+}
+
+/** A caution about the stack itself costs this much of the whole; a stop is no option at all. */
+const CAUTION_COST = 0.13;
+/** What is said of the window, the room or the law alike for every stack weighs nothing. */
+const WEIGHED_CAUSES: readonly string[] = ['points-of-light', 'not-dark', 'stiffness', 'fading', 'damp'];
+const WEIGHED_RULES = new Set(RULES.filter((rule) => WEIGHED_CAUSES.includes(rule.cause)).map((rule) => rule.id));
+/** A dark lining where the room does not ask to be dark takes the daylight from it. */
+const UNASKED_DARK_COST = 0.2;
+const DARK_FAMILIES: readonly LiningFamily[] = [...BLACKOUT_FAMILIES, 'dim-out', 'black-sateen'];
+/** Black cloth is for rooms that have to be dark, not for those that like it. */
+export const MUST_BE_DARK = 7;
+/** Light through the cloth at which nothing is darkened. */
+const UNDARKENED = 0.4;
+/** And below this nobody wants it darker. */
+const DARK_ENOUGH = 0.002;
+const SHIFT_OF_NOTE = 12;
+const WARMTH_FROM = 0.03;
+const WARMTH_SPAN = 0.12;
+const BODY_SPAN = 2.5;
+
+/** How far each need is met, 0..1. */
+export function meetNeeds(judgement: Judgement, heading: Heading): Needs {
+  const { readings } = judgement;
+  const light = Math.max(readings.light, DARK_ENOUGH);
+  const dark = share(Math.log(UNDARKENED / light) / Math.log(UNDARKENED / DARK_ENOUGH));
+  return {
+    dark,
+    daylight: 1 - dark,
+    colour: readings.light < NEARLY_DARK ? 1 : share(1 - readings.colourShift / SHIFT_OF_NOTE),
+    warmth: share((readings.warmth - WARMTH_FROM) / WARMTH_SPAN),
+    fade: share(readings.fade),
+    body: share(1 - Math.abs(readings.body - IDEAL_BODY[MAKE_OF_HEADING[heading]]) / BODY_SPAN),
+  };
+}
+
+/** One figure for ranking, rounded so that two engines rank alike. */
+export function scoreStack(judgement: Judgement, needs: Needs, heading: Heading, behind: readonly BackCloth[]): number {
+  const met = meetNeeds(judgement, heading);
+  const total = NEED_NAMES.reduce((sum, name) => sum + needs[name], 0);
+  const answered = NEED_NAMES.reduce((sum, name) => sum + needs[name] * met[name], 0);
+  const cautions = judgement.advice.filter(
+    (advice) => advice.level === 'caution' && WEIGHED_RULES.has(advice.rule),
+  ).length;
+  const unasked = unaskedDarkness(needs, behind) ? UNASKED_DARK_COST : 0;
+  return Number((answered / total - CAUTION_COST * cautions - unasked).toFixed(6));
+}
+
+function unaskedDarkness(needs: Needs, behind: readonly BackCloth[]): boolean {
+  const families = behind.flatMap((cloth) => (cloth.role === 'lining' ? [cloth.family] : []));
+  if (families.includes('black-sateen') && needs.dark < MUST_BE_DARK) return true;
+  return needs.dark === 0 && families.some((family) => DARK_FAMILIES.includes(family));
+}
+
+function share(value: number): number {
+  return Math.min(1, Math.max(0, value));
+}

@@ -1,0 +1,188 @@
+/** Good, better and best: from what the room needs, different, never stopped, and named in a client's words. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { BackCloth, Cloth, Content } from '#shared/cloth.ts';
+import {
+  CLIMATES,
+  FACE_FAMILIES,
+  FACINGS,
+  GENERIC_CLOTH_IDS,
+  GLAZINGS,
+  HEADINGS,
+  ROOM_USES,
+  TIERS,
+} from '#shared/words.ts';
+import type { GenericClothId } from '#shared/words.ts';
+import { adviseTier } from '#app/lining/advise-tier.ts';
+import { chooseStacks } from '#app/lining/choose-stacks.ts';
+import type { ChosenStacks, ChooseInput } from '#app/lining/choose-stacks.ts';
+import { compareStacks, describeStack } from '#app/lining/describe-stack.ts';
+import { judgeStack } from '#app/lining/judge-stack.ts';
+import { nameStack } from '#app/lining/name-stack.ts';
+import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { faceOf, inputOf, judge, ownOf, starters } from './window-case.ts';
+import type { Told } from './window-case.ts';
+
+function choose(told: Told, ownCloth: readonly Cloth[] = [], given: ChooseInput['given'] = {}): ChosenStacks {
+  const input = inputOf([], told);
+  const { face, room, opening, treatment } = input;
+  const judgeIt = (behind: readonly BackCloth[]) => judgeStack({ ...input, behind });
+  return chooseStacks({ face, room, opening, treatment, ownCloth, judge: judgeIt, given });
+}
+
+function behindOf(ids: readonly string[], own: readonly Cloth[] = []): BackCloth[] {
+  return ids.map((id) => resolveCloth(id, own) as BackCloth);
+}
+
+const idsOf = (chosen: ChosenStacks): string[] => TIERS.map((tier) => chosen.stacks[tier].behind.join('+'));
+
+describe('chosen stacks (common practice)', () => {
+  it('a nursery: blackout in every tier, and best is truly dark', () => {
+    const chosen = choose({ room: { use: 'nursery', facing: 'E', climate: 'cold' } });
+    expect(idsOf(chosen)).toEqual(['blackout-3-pass', 'soft-blackout', 'inter-med+black-sateen+std-white']);
+    expect(chosen.advised.tier).toBe('best');
+  });
+  it('a media room: best is never lighter than better', () => {
+    for (const family of FACE_FAMILIES) {
+      const told: Told = { face: { family }, room: { use: 'media' }, treatment: { heading: 'pencil-pleat' } };
+      const { stacks } = choose(told);
+      const light = (tier: 'better' | 'best') => judge(behindOf(stacks[tier].behind), told).readings.light;
+      expect(light('best')).toBeLessThanOrEqual(Math.max(light('better'), 0.0008));
+    }
+  });
+  it('a living room: standard lining, then interlined; nothing dark that nobody asked for', () => {
+    const chosen = choose({ room: { use: 'living', facing: 'S' } });
+    expect(idsOf(chosen)).toEqual(['std-white', 'inter-med+std-white', 'inter-heavy+std-white']);
+  });
+  it('silk is always lined, best interlined', () => {
+    const { stacks } = choose({ face: { family: 'silk' }, room: { use: 'living', facing: 'W' } });
+    for (const tier of TIERS) expect(stacks[tier].behind.length).toBeGreaterThan(0);
+    expect(stacks.best.behind[0]).toMatch(/^inter-/);
+  });
+  it('a sheer may hang alone', () => {
+    const { stacks } = choose({ face: { family: 'sheer' }, room: { use: 'living', facing: 'N' } });
+    expect(stacks.good.behind).toEqual([]);
+  });
+  it('a bathroom and a grommet heading are never interlined', () => {
+    for (const told of [{ room: { use: 'bath' } }, { treatment: { heading: 'grommet' } }] as const) {
+      for (const ids of idsOf(choose(told))) expect(ids).not.toMatch(/inter-/);
+    }
+  });
+  it('says why not the nearest stack that was left out', () => {
+    const { notChosen } = choose({ room: { use: 'nursery' } });
+    expect(notChosen?.why).toMatch(/was left out/);
+  });
+  it('her own white lining stands in for the generic one; ivory has to be asked for', () => {
+    const white = ownOf('std-white', { id: 'her-white' });
+    const ivory = ownOf('std-ivory', { id: 'her-ivory' });
+    expect(idsOf(choose({}, [ivory, white]))[0]).toBe('her-white');
+    expect(idsOf(choose({}, [ivory]))[0]).toBe('std-white');
+  });
+  it('does not choose again what is given for another tier', () => {
+    const chosen = choose({}, [], { best: ['std-white'] });
+    expect(chosen.stacks.good.behind).not.toEqual(['std-white']);
+  });
+});
+
+describe('any window', () => {
+  const windows = fc.record({
+    use: fc.constantFrom(...ROOM_USES),
+    facing: fc.constantFrom(null, ...FACINGS),
+    climate: fc.constantFrom(...CLIMATES),
+    glazing: fc.constantFrom(...GLAZINGS),
+    heading: fc.constantFrom(...HEADINGS),
+    family: fc.constantFrom(...FACE_FAMILIES),
+    content: fc.constantFrom<Content | null>(null, { cotton: 100 }, { cotton: 60, polyester: 40 }),
+  });
+  it('gets three different stacks, none with a stop, explained, the same each time', () => {
+    fc.assert(
+      fc.property(windows, ({ use, facing, climate, glazing, heading, family, content }) => {
+        const told: Told = {
+          face: { family, content },
+          room: { use, facing, climate },
+          opening: { glazing },
+          treatment: { heading },
+        };
+        const chosen = choose(told);
+        expect(new Set(idsOf(chosen)).size).toBe(3);
+        for (const tier of TIERS) {
+          const { behind, why } = chosen.stacks[tier];
+          const judgement = judge(behindOf(behind), told);
+          expect(judgement.advice.filter((each) => each.level === 'stop')).toEqual([]);
+          expect(why).toMatch(/^.{20,}\.$/);
+        }
+        expect(chosen.advised.why).toMatch(/\.$/);
+        expect(choose(told)).toEqual(chosen);
+      }),
+      { numRuns: 60 },
+    );
+  });
+  it('keeps its choice while a length grows, but for the lengths where the closing changes', () => {
+    const at = (inches: number): string =>
+      idsOf(choose({ treatment: { finishedLength: (inches * 8128) as never } })).join(' | ');
+    const found = Array.from({ length: 40 }, (_, i) => at(60 + i));
+    const changes = found.slice(1).filter((each, i) => each !== found[i]).length;
+    expect(changes).toBeLessThanOrEqual(1);
+  });
+});
+
+describe('the advised tier of stacks that were given', () => {
+  it('is none with a stop while another is left', () => {
+    const told: Told = { treatment: { heading: 'grommet' } };
+    const input = inputOf([], told);
+    const asked = (...ids: GenericClothId[]) => ({
+      behind: starters(...ids),
+      title: nameStack(input.face, starters(...ids)),
+      judgement: judge(starters(...ids), told),
+    });
+    const { tier } = adviseTier({
+      ...input,
+      heading: 'grommet',
+      tiers: {
+        good: asked('inter-med', 'std-white'),
+        better: asked('std-white'),
+        best: asked('inter-heavy', 'std-white'),
+      },
+    });
+    expect(tier).toBe('better');
+  });
+});
+
+describe('names and sentences', () => {
+  it.each([
+    ['Unlined', []],
+    ['Standard lining', ['std-white']],
+    ['Ivory lining', ['std-ivory']],
+    ['Combination lining', ['combo-white']],
+    ['Dim-out lining', ['dim-out']],
+    ['Soft blackout', ['soft-blackout']],
+    ['Three-pass blackout', ['blackout-3-pass']],
+    ['Napped blackout', ['blackout-napped']],
+    ['Interlined', ['inter-med', 'std-white']],
+    ['Lightly interlined', ['inter-light', 'std-white']],
+    ['Thickly interlined', ['inter-heavy', 'std-white']],
+    ['Interlined blackout', ['inter-med', 'blackout-3-pass']],
+    ['Interlined soft blackout', ['inter-med', 'soft-blackout']],
+    ['Interlined with black cloth', ['inter-med', 'black-sateen', 'std-white']],
+    ['Black cloth', ['black-sateen']],
+  ] as const)('%s', (name, ids) => {
+    expect(nameStack(faceOf(), starters(...ids))).toBe(name);
+  });
+  it('every generic stack has a name and one or two sentences, without a dash or a class', () => {
+    for (const id of GENERIC_CLOTH_IDS) {
+      const behind = starters(id);
+      const says = describeStack({ face: faceOf(), behind, judgement: judge(behind) });
+      expect(nameStack(faceOf(), behind)).not.toBe('');
+      expect(says.split('. ').length).toBeLessThanOrEqual(2);
+      expect(says).not.toMatch(/[\u2013\u2014]|\bclass\b/);
+    }
+  });
+  it('tells what an option does more than the one before it', () => {
+    const lined = judge(starters('std-white'));
+    const inter = judge(starters('inter-med', 'std-white'));
+    expect(compareStacks(lined, inter, 'Standard lining')).toBe(
+      'Darker, warmer in winter, fuller and safer from fading than standard lining.',
+    );
+    expect(compareStacks(lined, lined, 'Standard lining')).toBeNull();
+  });
+});
