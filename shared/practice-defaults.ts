@@ -4,7 +4,15 @@
  */
 import { lengthFrom } from './length.ts';
 import type { LengthUnit, Ticks } from './length.ts';
-import type { LayerAllowances, Practice, Thousandths } from './practice.ts';
+import type {
+  HeadingSpacing,
+  LayerAllowances,
+  PocketAllowances,
+  Practice,
+  StackRange,
+  TabAllowances,
+  Thousandths,
+} from './practice.ts';
 import { HEADINGS } from './words.ts';
 import type { Heading } from './words.ts';
 
@@ -34,6 +42,9 @@ export const LEAST_FULLNESS: Readonly<Record<Heading, Thousandths>> = {
   flat: 1100,
 };
 
+/** A published table: 1 width 5, 1 1/2 7, 2 10, 2 1/2 12-13, 3 15, at 2.5 times. */
+export const PLEATS_PER_WIDTH = 5;
+
 /** Plain numbers of one unit system, in the wire form's shape: what the schema prints as defaults. */
 export interface PracticeNumbers {
   readonly headingAllowance: Readonly<Record<Heading, number>>;
@@ -43,6 +54,10 @@ export interface PracticeNumbers {
   readonly squaring: number;
   readonly orderStep: string;
   readonly bracketSpacing: number;
+  readonly spacing: Readonly<Record<keyof HeadingSpacing, number>>;
+  readonly tab: Readonly<Record<keyof TabAllowances, number>>;
+  readonly pocket: Readonly<Record<keyof PocketAllowances, number>>;
+  readonly stackback: Readonly<Record<keyof Practice['stackback'], Readonly<Record<keyof StackRange, number>>>>;
   readonly lining: Readonly<Record<keyof LayerAllowances, number>>;
   readonly interlining: Readonly<Record<keyof LayerAllowances, number>>;
 }
@@ -65,6 +80,14 @@ export const INCH_NUMBERS: PracticeNumbers = {
   squaring: 0,
   orderStep: '0.25 yd',
   bracketSpacing: 48,
+  spacing: { grommet: 6.5, grommetEdge: 2, glider: 2.375, waveEnds: 2, tab: 7, hook: 3, clip: 6 },
+  tab: { width: 2, drop: 3, seam: 0.5 },
+  pocket: { turn: 0.5, ease: 0.5 },
+  stackback: {
+    unlined: { least: 4, most: 6 },
+    lined: { least: 6, most: 8 },
+    interlined: { least: 8, most: 12 },
+  },
   lining: { headingAllowance: 3, bottomHem: 4, shorter: 1, narrower: 0, sideHem: 0 },
   interlining: { headingAllowance: 4, bottomHem: 0, shorter: 0, narrower: 0, sideHem: 0 },
 };
@@ -87,6 +110,14 @@ export const CENTIMETRE_NUMBERS: PracticeNumbers = {
   squaring: 0,
   orderStep: '0.1 m',
   bracketSpacing: 120,
+  spacing: { grommet: 16.5, grommetEdge: 5, glider: 6, waveEnds: 5, tab: 18, hook: 8, clip: 15 },
+  tab: { width: 5, drop: 7.5, seam: 1.5 },
+  pocket: { turn: 1.5, ease: 1.5 },
+  stackback: {
+    unlined: { least: 10, most: 15 },
+    lined: { least: 15, most: 20 },
+    interlined: { least: 20, most: 30 },
+  },
   lining: { headingAllowance: 7.5, bottomHem: 10, shorter: 2.5, narrower: 0, sideHem: 0 },
   interlining: { headingAllowance: 10, bottomHem: 0, shorter: 0, narrower: 0, sideHem: 0 },
 };
@@ -95,13 +126,11 @@ export const CENTIMETRE_NUMBERS: PracticeNumbers = {
 export function defaultPractice(unit: LengthUnit): Practice {
   const numbers = unit === 'in' ? INCH_NUMBERS : CENTIMETRE_NUMBERS;
   const length = (value: number): Ticks => lengthFrom(value, unit === 'in' ? 'in' : 'cm');
-  const layer = (given: PracticeNumbers['lining']): LayerAllowances => ({
-    headingAllowance: length(given.headingAllowance),
-    bottomHem: length(given.bottomHem),
-    shorter: length(given.shorter),
-    narrower: length(given.narrower),
-    sideHem: length(given.sideHem),
-  });
+  const lengths = <Name extends string>(given: Readonly<Record<Name, number>>): Record<Name, Ticks> =>
+    Object.fromEntries(Object.entries<number>(given).map(([name, value]) => [name, length(value)])) as Record<
+      Name,
+      Ticks
+    >;
   const both = (value: Ticks) => ({ unlined: value, lined: value });
   return {
     fullness: USUAL_FULLNESS,
@@ -120,8 +149,17 @@ export function defaultPractice(unit: LengthUnit): Practice {
     orderExtra: 'one-repeat',
     orderStep: unit === 'in' ? lengthFrom(0.25, 'yd') : lengthFrom(0.1, 'm'),
     bracketSpacing: length(numbers.bracketSpacing),
-    lining: layer(numbers.lining),
-    interlining: layer(numbers.interlining),
+    pleatsPerWidth: PLEATS_PER_WIDTH,
+    spacing: lengths(numbers.spacing),
+    tab: lengths(numbers.tab),
+    pocket: lengths(numbers.pocket),
+    stackback: {
+      unlined: lengths(numbers.stackback.unlined),
+      lined: lengths(numbers.stackback.lined),
+      interlined: lengths(numbers.stackback.interlined),
+    },
+    lining: lengths(numbers.lining),
+    interlining: lengths(numbers.interlining),
   };
 }
 

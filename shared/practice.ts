@@ -25,6 +25,42 @@ export interface LayerAllowances {
   readonly sideHem: Ticks;
 }
 
+/** Distances along a heading. */
+export interface HeadingSpacing {
+  /** Between two grommets, at the most; they are spaced again evenly. */
+  readonly grommet: Ticks;
+  /** From a side edge to its first grommet. */
+  readonly grommetEdge: Ticks;
+  /** Between two gliders of a wave track. */
+  readonly glider: Ticks;
+  /** Flat cloth beyond the first and last glider, both ends of one panel together. */
+  readonly waveEnds: Ticks;
+  readonly tab: Ticks;
+  /** Between two hooks of a gathered tape. */
+  readonly hook: Ticks;
+  /** Between two rings or clips of a flat panel. */
+  readonly clip: Ticks;
+}
+
+export interface TabAllowances {
+  /** Finished width of one tab. */
+  readonly width: Ticks;
+  /** From the top of the panel to the top of the rod. */
+  readonly drop: Ticks;
+  readonly seam: Ticks;
+}
+
+/** Rod pocket: rod diameter, a turn and some ease; a header above the pocket counts besides. */
+export interface PocketAllowances {
+  readonly turn: Ticks;
+  readonly ease: Ticks;
+}
+
+export interface StackRange {
+  readonly least: Ticks;
+  readonly most: Ticks;
+}
+
 export interface Practice {
   readonly fullness: Readonly<Record<Heading, Thousandths>>;
   /** `whole`: fullness acts on face, overlap and returns; `face`: on face and overlap, the returns are added flat. */
@@ -47,6 +83,13 @@ export interface Practice {
   readonly orderStep: Ticks;
   /** The widest span between two brackets of a rod. */
   readonly bracketSpacing: Ticks;
+  /** Pleats in one width at the usual fullness; half widths round down. */
+  readonly pleatsPerWidth: number;
+  readonly spacing: HeadingSpacing;
+  readonly tab: TabAllowances;
+  readonly pocket: PocketAllowances;
+  /** Wall that one width of cloth takes when drawn back, by what hangs behind. */
+  readonly stackback: { readonly unlined: StackRange; readonly lined: StackRange; readonly interlined: StackRange };
   readonly lining: LayerAllowances;
   readonly interlining: LayerAllowances;
 }

@@ -15,15 +15,13 @@ export interface Pleats {
   readonly space: number;
 }
 
-const PLEATS_PER_WIDTH = 5;
-
 /** Null for headings that are not pleated in number, and for pieces too narrow for two pleats. */
 export function countPleats(panels: PanelsTreatment, counted: CountedWidths): Pleats | null {
   if (panels.heading !== 'pinch-pleat' && panels.heading !== 'goblet' && panels.heading !== 'box-pleat') return null;
   const pieces = piecesOf(panels.arrangement);
   const halves = counted.halves / pieces;
-  const tenths = PLEATS_PER_WIDTH * halves;
-  const count = (tenths - (tenths % 2)) / 2;
+  const twice = panels.practice.pleatsPerWidth * halves;
+  const count = (twice - (twice % 2)) / 2;
   if (count < 2) return null;
   const finished = finishedWidth(panels) / pieces;
   const flat = counted.made2 / 2 / pieces;

@@ -6,7 +6,7 @@
 import type { BackCloth } from '#shared/cloth.ts';
 import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
-import { TICKS_PER_MM, ticks } from '#shared/length.ts';
+import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import { toNearestWhole } from './round.ts';
 
@@ -17,22 +17,15 @@ export interface Stackback {
   readonly most: Ticks;
 }
 
-/** Millimetres of stack for one width of cloth. */
-const PER_WIDTH_MM = {
-  unlined: { least: 100, most: 150 },
-  lined: { least: 150, most: 200 },
-  interlined: { least: 200, most: 300 },
-} as const;
-
 /** The stack of one piece with `halves` half widths (all pieces together) and these layers behind the face. */
 export function measureStackback(panels: PanelsTreatment, halves: number, behind: readonly BackCloth[]): Stackback {
-  const rule = PER_WIDTH_MM[backing(behind)];
+  const range = panels.practice.stackback[backing(behind)];
   const pieces = piecesOf(panels.arrangement);
-  const of = (millimetres: number): Ticks => ticks(toNearestWhole(millimetres * TICKS_PER_MM * halves, 2 * pieces));
-  return { least: of(rule.least), usual: of((rule.least + rule.most) / 2), most: of(rule.most) };
+  const of = (twicePerWidth: number): Ticks => ticks(toNearestWhole(twicePerWidth * halves, 4 * pieces));
+  return { least: of(2 * range.least), usual: of(range.least + range.most), most: of(2 * range.most) };
 }
 
-function backing(behind: readonly BackCloth[]): keyof typeof PER_WIDTH_MM {
+function backing(behind: readonly BackCloth[]): keyof PanelsTreatment['practice']['stackback'] {
   if (behind.some((layer) => layer.role === 'interlining')) return 'interlined';
   return behind.length > 0 ? 'lined' : 'unlined';
 }

@@ -4,7 +4,7 @@ import type { Decimal } from '../decimal.ts';
 import { lengthFrom } from '../length.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
 import { parseLength } from '../parse-length.ts';
-import type { LayerAllowances, Practice } from '../practice.ts';
+import type { Practice } from '../practice.ts';
 import type { PriceBook } from '../price-book.ts';
 import { byHeading } from '../practice-defaults.ts';
 import { parseLengthRate } from '../rate.ts';
@@ -35,13 +35,13 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
   if (!given) return under;
   const length = (value: number | string | undefined, before: Ticks): Ticks =>
     value === undefined ? before : readLength(value, unit);
-  const layer = (value: WirePractice['lining'], before: LayerAllowances): LayerAllowances => ({
-    headingAllowance: length(value?.headingAllowance, before.headingAllowance),
-    bottomHem: length(value?.bottomHem, before.bottomHem),
-    shorter: length(value?.shorter, before.shorter),
-    narrower: length(value?.narrower, before.narrower),
-    sideHem: length(value?.sideHem, before.sideHem),
-  });
+  const lengths = <Name extends string>(
+    value: Partial<Record<NoInfer<Name>, string | number>> | undefined,
+    before: Readonly<Record<Name, Ticks>>,
+  ): Record<Name, Ticks> =>
+    Object.fromEntries(
+      (Object.keys(before) as Name[]).map((name) => [name, length(value?.[name], before[name])]),
+    ) as Record<Name, Ticks>;
   const ratio = (value: number | undefined, before: number): number =>
     value === undefined ? before : readThousandths(value);
   return {
@@ -67,8 +67,17 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     orderExtra: given.orderExtra ?? under.orderExtra,
     orderStep: length(given.orderStep, under.orderStep),
     bracketSpacing: length(given.bracketSpacing, under.bracketSpacing),
-    lining: layer(given.lining, under.lining),
-    interlining: layer(given.interlining, under.interlining),
+    pleatsPerWidth: given.pleatsPerWidth ?? under.pleatsPerWidth,
+    spacing: lengths(given.spacing, under.spacing),
+    tab: lengths(given.tab, under.tab),
+    pocket: lengths(given.pocket, under.pocket),
+    stackback: {
+      unlined: lengths(given.stackback?.unlined, under.stackback.unlined),
+      lined: lengths(given.stackback?.lined, under.stackback.lined),
+      interlined: lengths(given.stackback?.interlined, under.stackback.interlined),
+    },
+    lining: lengths(given.lining, under.lining),
+    interlining: lengths(given.interlining, under.interlining),
   };
 }
 

@@ -1,7 +1,13 @@
 /** The practice and the price book as a job file writes them: partial overrides of documented defaults. */
 import * as z from 'zod';
 import { FULLNESS_BASES, ORDER_BASES, ORDER_EXTRAS, REPEAT_RULES, WIDTH_ROUNDINGS } from '../practice.ts';
-import { CENTIMETRE_NUMBERS, INCH_NUMBERS, LEAST_FULLNESS, USUAL_FULLNESS } from '../practice-defaults.ts';
+import {
+  CENTIMETRE_NUMBERS,
+  INCH_NUMBERS,
+  LEAST_FULLNESS,
+  PLEATS_PER_WIDTH,
+  USUAL_FULLNESS,
+} from '../practice-defaults.ts';
 import { WORK_NAMES, WORKS } from '../labour.ts';
 import type { WorkName } from '../labour.ts';
 import { PART_NAMES, PARTS } from '../parts.ts';
@@ -41,27 +47,42 @@ const headingTurn = z.union([wireLength, z.strictObject({ unlined: wireLength, l
   error: fault('is not a heading allowance', 'give a length, or { "unlined": 8, "lined": 4 }'),
 });
 
-function layer(kind: 'lining' | 'interlining') {
-  const [inch, metric] = [INCH_NUMBERS[kind], CENTIMETRE_NUMBERS[kind]];
+/** A group of lengths, each documented with its default in inch and in centimetre households. */
+function lengths<Name extends string>(
+  says: Readonly<Record<Name, string>>,
+  inch: Readonly<Record<Name, number>>,
+  metric: Readonly<Record<Name, number>>,
+) {
+  const names = Object.keys(says) as Name[];
   return z
-    .strictObject({
-      headingAllowance: setting(
-        wireLength,
-        'Added above the finished length.',
-        inch.headingAllowance,
-        metric.headingAllowance,
-      ),
-      bottomHem: setting(wireLength, 'Turned at the bottom, in total.', inch.bottomHem, metric.bottomHem),
-      shorter: setting(wireLength, 'How much shorter than the face it hangs.', inch.shorter, metric.shorter),
-      narrower: setting(
-        wireLength,
-        'How much narrower than the face each piece is cut, on its own width.',
-        inch.narrower,
-        metric.narrower,
-      ),
-      sideHem: setting(wireLength, 'Turned at one side edge, in total.', inch.sideHem, metric.sideHem),
-    })
+    .strictObject(
+      Object.fromEntries(
+        names.map((name) => [name, setting(wireLength, says[name], inch[name], metric[name])]),
+      ) as Record<Name, typeof wireLength>,
+    )
     .partial();
+}
+
+function layer(kind: 'lining' | 'interlining') {
+  return lengths(
+    {
+      headingAllowance: 'Added above the finished length.',
+      bottomHem: 'Turned at the bottom, in total.',
+      shorter: 'How much shorter than the face it hangs.',
+      narrower: 'How much narrower than the face each piece is cut, on its own width.',
+      sideHem: 'Turned at one side edge, in total.',
+    },
+    INCH_NUMBERS[kind],
+    CENTIMETRE_NUMBERS[kind],
+  );
+}
+
+function stackRange(kind: 'unlined' | 'lined' | 'interlined') {
+  return lengths(
+    { least: 'At the least, for one width.', most: 'At the most, for one width.' },
+    INCH_NUMBERS.stackback[kind],
+    CENTIMETRE_NUMBERS.stackback[kind],
+  );
 }
 
 export const wirePractice = z
@@ -132,6 +153,50 @@ export const wirePractice = z
       INCH_NUMBERS.bracketSpacing,
       CENTIMETRE_NUMBERS.bracketSpacing,
     ),
+    pleatsPerWidth: setting(
+      z
+        .number({ error: fault('is not a number', 'give the pleats in one width, for example 5') })
+        .int({ error: fault('is not a whole number', 'give the pleats in one width, for example 5') })
+        .min(1, { error: fault('is less than one', 'give the pleats in one width, for example 5') })
+        .max(40, { error: fault('is more than 40', 'give the pleats in one width, for example 5') }),
+      'Pleats in one width at the usual fullness.',
+      PLEATS_PER_WIDTH,
+    ),
+    spacing: lengths(
+      {
+        grommet: 'Between two grommets, at the most.',
+        grommetEdge: 'From a side edge to its first grommet.',
+        glider: 'Between two gliders of a wave track.',
+        waveEnds: 'Flat cloth beyond the first and last glider of one panel, together.',
+        tab: 'Between two tabs, at the most.',
+        hook: 'Between two hooks of a gathered tape, at the most.',
+        clip: 'Between two rings or clips of a flat panel, at the most.',
+      },
+      INCH_NUMBERS.spacing,
+      CENTIMETRE_NUMBERS.spacing,
+    ),
+    tab: lengths(
+      {
+        width: 'Finished width of one tab.',
+        drop: 'From the panel to the top of the rod.',
+        seam: 'Lost at each seam.',
+      },
+      INCH_NUMBERS.tab,
+      CENTIMETRE_NUMBERS.tab,
+    ),
+    pocket: lengths(
+      { turn: 'Turned under at the pocket.', ease: 'Ease over the rod.' },
+      INCH_NUMBERS.pocket,
+      CENTIMETRE_NUMBERS.pocket,
+    ),
+    stackback: z
+      .strictObject({
+        unlined: stackRange('unlined'),
+        lined: stackRange('lined'),
+        interlined: stackRange('interlined'),
+      })
+      .partial()
+      .describe('Wall that one width of cloth takes when drawn back.'),
     lining: layer('lining'),
     interlining: layer('interlining'),
   })

@@ -19,7 +19,12 @@ function fixAll<T extends object>(given: T, keys: readonly (keyof T)[], unit: Le
   return changed;
 }
 
-const LAYER_LENGTHS = ['headingAllowance', 'bottomHem', 'shorter', 'narrower', 'sideHem'] as const;
+/** Groups that hold nothing but lengths. */
+const LENGTH_GROUPS = ['spacing', 'tab', 'pocket', 'lining', 'interlining'] as const;
+
+function fixGroup<T extends object>(group: T, unit: LengthUnit): T {
+  return fixAll(group, Object.keys(group) as (keyof T)[], unit);
+}
 
 export function practiceWithUnits(practice: WirePractice, unit: LengthUnit): WirePractice {
   const fixed: WirePractice = fixAll(
@@ -27,13 +32,29 @@ export function practiceWithUnits(practice: WirePractice, unit: LengthUnit): Wir
     ['bottomHem', 'sideHem', 'seam', 'squaring', 'orderStep', 'bracketSpacing'],
     unit,
   );
-  const { headingAllowance } = practice;
+  const groups: WirePractice = {};
+  for (const name of LENGTH_GROUPS) {
+    const group = practice[name];
+    if (group) groups[name] = fixGroup(group, unit);
+  }
+  const { headingAllowance, stackback } = practice;
   return {
     ...fixed,
-    ...(practice.lining ? { lining: fixAll(practice.lining, LAYER_LENGTHS, unit) } : {}),
-    ...(practice.interlining ? { interlining: fixAll(practice.interlining, LAYER_LENGTHS, unit) } : {}),
+    ...groups,
+    ...(stackback ? { stackback: fixRanges(stackback, unit) } : {}),
     ...(headingAllowance ? { headingAllowance: fixTurns(headingAllowance, unit) } : {}),
   };
+}
+
+type Ranges = NonNullable<WirePractice['stackback']>;
+
+function fixRanges(ranges: Ranges, unit: LengthUnit): Ranges {
+  const fixed: Ranges = {};
+  for (const name of ['unlined', 'lined', 'interlined'] as const) {
+    const range = ranges[name];
+    if (range) fixed[name] = fixGroup(range, unit);
+  }
+  return fixed;
 }
 
 type Turns = NonNullable<WirePractice['headingAllowance']>;

@@ -225,7 +225,7 @@ export const historyRecord = z.object({
   clientId: recordId.nullable(),
   entity: z.string(),
   entityId: z.string(),
-  /** `added`, `edited`, `removed`, `restored`, `made`, `imported`. */
+  /** `added`, `edited`, `removed`, `restored`, `made`, `imported`, `written` (a file or a mail draft). */
   verb: z.string(),
   /** What changed, by field: before and after. */
   changes: z.record(z.string(), z.object({ before: z.unknown(), after: z.unknown() })),
