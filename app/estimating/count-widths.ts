@@ -3,7 +3,9 @@ import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
+import { finishedWidth } from './finished-width.ts';
 import { halvesUpToTick, toNearestWhole, upToWhole } from './round.ts';
+import { wavePiece } from './wave.ts';
 
 /** Widths of one treatment, all pieces, with what they make. */
 export interface CountedWidths {
@@ -16,13 +18,12 @@ export interface CountedWidths {
   readonly fullnessMade: number;
 }
 
-/** Finished width: rod face, overlap and returns of all pieces together. */
-export function finishedWidth(panels: PanelsTreatment): Ticks {
-  return ticks(panels.rodWidth + panels.overlap + panels.returns.left + panels.returns.right);
-}
-
-/** Flat width asked, in thousandths of a tick: fullness is in thousandths, so this is exact. */
+/**
+ * Flat width asked, in thousandths of a tick: fullness is in thousandths, so this is exact. The gliders of a wave
+ * heading decide for themselves.
+ */
 export function flatAskedMilli(panels: PanelsTreatment): number {
+  if (panels.heading === 'wave') return piecesOf(panels.arrangement) * wavePiece(panels).flatMilli;
   const returns = panels.returns.left + panels.returns.right;
   if (panels.practice.fullnessOver === 'face')
     return panels.fullness * (panels.rodWidth + panels.overlap) + 1000 * returns;

@@ -10,19 +10,22 @@ import type { Ticks } from '#shared/length.ts';
 import type { Offer, TakeoffLine } from '#shared/result.ts';
 import type { Cut } from './cut-cloth.ts';
 import { countPhases, cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
-import { countWidths, finishedWidth, flatAsked, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
+import { finishedWidth } from './finished-width.ts';
+import { countWidths, flatAsked, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
 import type { CountedWidths } from './count-widths.ts';
 import type { Estimate } from './estimate.ts';
 import { labourOf } from './labour-of-panels.ts';
 import { partsOf } from './parts-of-panels.ts';
+import { countPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
 import { layerCut, layerFlat2, layerHalves, linesUp } from './lay-behind.ts';
-import { countPleats } from './pleats.ts';
 import { halvesUpToTick, upForShrinkage, upToWhole } from './round.ts';
 import type { Say } from './say.ts';
 import { measureStackback } from './stackback.ts';
 import { gramsOf, hungFace, hungLayer } from './weigh-layer.ts';
 import type { Hung } from './weigh-layer.ts';
+import { cutTabs } from './tabs.ts';
+import { workPoints } from './work-points.ts';
 import { workCut, workFace, workLayer, workWeight } from './work-panels.ts';
 
 /**
@@ -42,7 +45,7 @@ export function estimatePanels(
   const takeoff = [laid.line, ...layers];
   const grams = takeoff.reduce((sum, line) => sum + line.grams, 0);
   const halves = laid.counted?.halves ?? upToWhole(2 * laid.made2, 2 * face.usableWidth);
-  const pleats = laid.counted ? countPleats(panels, laid.counted) : null;
+  const points = countPoints(panels, laid.made2, laid.counted?.halves ?? null);
   const offer = offerFewer(panels, face, laid.counted, say);
   return {
     finished: { width: finishedWidth(panels), length: panels.finishedLength },
@@ -51,14 +54,15 @@ export function estimatePanels(
     madeWidth: halvesUpToTick(laid.made2),
     takeoff,
     grams,
-    pleats,
+    pleats: points.pleats,
     stackback: measureStackback(panels, halves, behind),
     seamsLineUp: behind.every((layer) => linesUp(layer, face.usableWidth)),
-    parts: partsOf(panels, laid, pleats),
+    parts: partsOf(panels, laid, points),
     labour: labourOf(panels, face, behind, laid, given.billableWidth),
     offer,
     working: [
       ...workFace(panels, face, behind, laid, say),
+      ...workPoints(panels, points, say),
       ...workCut(panels, face, laid, say),
       ...behind.flatMap((layer, index) => workLayer(panels, layer, laid, layers[index] ?? laid.line, say)),
       ...workWeight(panels, [face, ...behind], takeoff, grams, massOf, say),
@@ -79,7 +83,8 @@ function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly Back
   const plain = plainCutOf(panels, lined);
   const counted = countWidths(panels, face.usableWidth);
   const cut = cutToRepeat(plain, face.repeat, panels.practice.repeatRule);
-  const upright = layLine(panels, face, 0, cut, counted.halves);
+  const tabs = cutTabs(panels, countPoints(panels, counted.made2, counted.halves).count, face.usableWidth);
+  const upright = layLine(panels, face, 0, cut, counted.halves, tabs?.length ?? ticks(0));
   const sideways = panels.halfWidths === null ? laySideways(panels, face, 0, plain, flatWithHems(panels)) : null;
   if (sideways && sideways.plan < upright.plan) {
     const made2 = 2 * flatAsked(panels);
@@ -92,6 +97,7 @@ function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly Back
       fullnessMade,
       line,
       cut: { plain, length: line.cutLength, repeats: null },
+      tabs: null,
     };
   }
   const hung = hungFace(panels, counted.made2, lined);
@@ -103,6 +109,7 @@ function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly Back
     fullnessMade: counted.fullnessMade,
     line,
     cut,
+    tabs,
   };
 }
 
@@ -123,12 +130,20 @@ function flatWithHems(panels: PanelsTreatment): Ticks {
 
 type Unweighed = Omit<TakeoffLine, 'grams' | 'fullnessMade'>;
 
-function layLine(panels: PanelsTreatment, cloth: Cloth, layer: number, cut: Cut, halves: number): Unweighed {
+/** `besides` is cut from the same cloth after the widths, such as tabs: it has no place in the repeat. */
+function layLine(
+  panels: PanelsTreatment,
+  cloth: Cloth,
+  layer: number,
+  cut: Cut,
+  halves: number,
+  besides: Ticks = ticks(0),
+): Unweighed {
   const { practice, quantity } = panels;
   const cuts = upToWhole(halves * quantity, 2);
   const phases = countPhases(halves, piecesOf(panels.arrangement), quantity);
-  const handbook = handbookLength(cut, cuts, cloth.repeat);
-  const plan = planAlone(cut, cuts, cloth.repeat, phases);
+  const handbook = ticks(handbookLength(cut, cuts, cloth.repeat) + besides);
+  const plan = ticks(planAlone(cut, cuts, cloth.repeat, phases) + besides);
   return {
     cloth: cloth.id,
     role: cloth.role,

@@ -1,30 +1,50 @@
-/** Rod, brackets, rings, heading tape, hooks and weights of panels: common practice, each counted for all quantity. */
+/** What is bought for panels besides cloth, by heading: common practice, each counted for all quantity. */
+import { exhaustive } from '#shared/fault.ts';
 import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import type { Part } from '#shared/parts.ts';
+import type { HeadingPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
-import type { Pleats } from './pleats.ts';
 import { halvesUpToTick, upToWhole } from './round.ts';
 
-export function partsOf(panels: PanelsTreatment, laid: LaidFace, pleats: Pleats | null): Part[] {
+export function partsOf(panels: PanelsTreatment, laid: LaidFace, points: HeadingPoints): Part[] {
   const { quantity, returns } = panels;
   const pieces = piecesOf(panels.arrangement);
   const joins = laid.counted?.joins ?? 0;
-  // One for a pleat and one for each end; headings whose pleats are not counted carry none of their own.
-  const hooks = pleats ? (pleats.count + 2) * pieces * quantity : 0;
+  const tape: Part = { part: 'headingTape', length: halvesUpToTick(laid.made2) * quantity };
   return [
     { part: 'rod', length: (panels.rodWidth + returns.left + returns.right) * quantity },
     { part: 'bracket', count: countBrackets(panels) * quantity },
-    ...(hooks > 0
-      ? ([
-          { part: 'ring', count: hooks },
-          { part: 'hook', count: hooks },
-        ] as const)
-      : []),
-    { part: 'headingTape', length: halvesUpToTick(laid.made2) * quantity },
+    ...headingParts(panels, points, tape, pieces * quantity),
     // Two corners of each piece and one at every join, in pouches; never lead.
     { part: 'weight', count: (2 * pieces + joins) * quantity },
   ];
+}
+
+/** `all` is the number of pieces over all quantity. */
+function headingParts(panels: PanelsTreatment, points: HeadingPoints, tape: Part, all: number): Part[] {
+  switch (panels.heading) {
+    case 'pinch-pleat':
+    case 'goblet':
+    case 'box-pleat': {
+      // One for a pleat and one for each end.
+      const count = points.count === 0 ? 0 : (points.count + 2) * all;
+      return count === 0 ? [tape] : [{ part: 'ring', count }, tape, { part: 'hook', count }];
+    }
+    case 'pencil-pleat':
+      return [tape, { part: 'hook', count: points.count * all }];
+    case 'grommet':
+      return [tape, { part: 'grommet', count: points.count * all }];
+    case 'wave':
+      return [{ part: 'glider', count: points.count * all }, tape];
+    case 'flat':
+      return [{ part: 'ring', count: points.count * all }];
+    case 'tab':
+    case 'rod-pocket':
+      return [];
+    default:
+      return exhaustive(panels.heading);
+  }
 }
 
 /** Two ends, and one more wherever a span would be too wide. */

@@ -4,8 +4,7 @@
  */
 import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
-import { finishedWidth } from './count-widths.ts';
-import type { CountedWidths } from './count-widths.ts';
+import { finishedWidth } from './finished-width.ts';
 
 export interface Pleats {
   /** In one piece. */
@@ -15,16 +14,15 @@ export interface Pleats {
   readonly space: number;
 }
 
-/** Null for headings that are not pleated in number, and for pieces too narrow for two pleats. */
-export function countPleats(panels: PanelsTreatment, counted: CountedWidths): Pleats | null {
-  if (panels.heading !== 'pinch-pleat' && panels.heading !== 'goblet' && panels.heading !== 'box-pleat') return null;
+/** Null for pieces too narrow for two pleats. `made2` is twice the flat width made, `halvesMade` the widths in halves. */
+export function countPleats(panels: PanelsTreatment, made2: number, halvesMade: number): Pleats | null {
   const pieces = piecesOf(panels.arrangement);
-  const halves = counted.halves / pieces;
+  const halves = halvesMade / pieces;
   const twice = panels.practice.pleatsPerWidth * halves;
   const count = (twice - (twice % 2)) / 2;
   if (count < 2) return null;
   const finished = finishedWidth(panels) / pieces;
-  const flat = counted.made2 / 2 / pieces;
+  const flat = made2 / 2 / pieces;
   const hangsFlat = (panels.returns.left + panels.returns.right + panels.overlap) / pieces;
   return { count, pleat: (flat - finished) / count, space: (finished - hangsFlat) / (count - 1) };
 }

@@ -12,6 +12,16 @@ export function toNearestWhole(num: number, den: number): number {
   return Number((2n * BigInt(num) + BigInt(den)) / (2n * BigInt(den)));
 }
 
+/** Whole times that `den` goes into `num`: neither is negative, `den` above zero. */
+export function downToWhole(num: number, den: number): number {
+  return Number(BigInt(num) / BigInt(den));
+}
+
+/** A whole number up to the next even one. */
+export function upToEven(count: number): number {
+  return count + (count % 2);
+}
+
 /** A length up to whole repeats: 115.2 of 27 takes 5, and exactly 5 stays 5. */
 export function upToWholeRepeat(length: Ticks, repeat: Ticks): Ticks {
   return ticks(upToWhole(length, repeat) * repeat);
@@ -20,6 +30,11 @@ export function upToWholeRepeat(length: Ticks, repeat: Ticks): Ticks {
 /** An order up to the supplier's step; a step of zero leaves it as it is. */
 export function upToOrderStep(length: Ticks, step: Ticks): Ticks {
   return step === 0 ? length : ticks(upToWhole(length, step) * step);
+}
+
+/** A float of ticks to the nearest tick: for lengths that were measured by an angle or spaced out evenly. */
+export function toNearestTick(length: number): Ticks {
+  return ticks(Math.round(length));
 }
 
 /** A half of a tick up to a whole one: halves of odd repeats are the only place where one arises. */

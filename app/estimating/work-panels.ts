@@ -4,12 +4,15 @@ import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { TICKS_PER_YARD } from '#shared/length.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
-import { finishedWidth, flatAsked } from './count-widths.ts';
+import { flatAsked } from './count-widths.ts';
+import { finishedWidth } from './finished-width.ts';
 import { orderExtra } from './cut-cloth.ts';
+import type { Cut } from './cut-cloth.ts';
 import type { LaidFace } from './laid-face.ts';
 import { allowancesOf, layerFlat2, linesUp } from './lay-behind.ts';
 import { step } from './say.ts';
 import type { Say } from './say.ts';
+import { wavePiece } from './wave.ts';
 import { GRAMS_PER_OUNCE } from '#shared/weight.ts';
 
 const GRAMS_PER_POUND = 16 * GRAMS_PER_OUNCE;
@@ -44,21 +47,7 @@ export function workFace(
       ),
     );
   } else {
-    const over = practice.fullnessOver;
-    const formula =
-      over === 'face'
-        ? `(${say.length(panels.rodWidth)} + ${say.length(panels.overlap)}) × ${say.number(panels.fullness / 1000, 3)} + ${say.length(returns.left + returns.right)}`
-        : `${say.length(width)} × ${say.number(panels.fullness / 1000, 3)}`;
-    const source = panels.fullnessGiven ? 'fullness as written' : `practice: fullness of ${panels.heading}`;
-    steps.push(
-      step(
-        'flat-width',
-        'flat width',
-        formula,
-        say.length(flatAsked(panels)),
-        `${source}; practice: fullness over ${over}`,
-      ),
-    );
+    steps.push(workFlat(panels, say));
     if (laid.counted) steps.push(workWidths(panels, face, laid, say));
   }
   if (laid.counted) steps.push(workFullness(panels, laid, say));
@@ -91,6 +80,25 @@ export function workFace(
     ),
   );
   return steps;
+}
+
+function workFlat(panels: PanelsTreatment, say: Say): WorkingStep {
+  const { practice, returns } = panels;
+  const times = say.number(panels.fullness / 1000, 3);
+  const value = say.length(flatAsked(panels));
+  const source = panels.fullnessGiven ? 'fullness as written' : `practice: fullness of ${panels.heading}`;
+  if (panels.heading === 'wave') {
+    const { spaces } = wavePiece(panels);
+    const { glider, waveEnds } = practice.spacing;
+    const formula = `${piecesOf(panels.arrangement)} × (${spaces} × ${say.length(glider)} × ${times} + ${say.length(waveEnds)})`;
+    return step('flat-width', 'flat width', formula, value, `${source}; gliders decide, an even number in each piece`);
+  }
+  const over = practice.fullnessOver;
+  const formula =
+    over === 'face'
+      ? `(${say.length(panels.rodWidth)} + ${say.length(panels.overlap)}) × ${times} + ${say.length(returns.left + returns.right)}`
+      : `${say.length(finishedWidth(panels))} × ${times}`;
+  return step('flat-width', 'flat width', formula, value, `${source}; practice: fullness over ${over}`);
 }
 
 function workWidths(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace, say: Say): WorkingStep {
@@ -164,6 +172,19 @@ export function workCut(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace
       );
     }
   }
+  if (laid.tabs) {
+    const { count, across, rows, cutWidth, cutLength } = laid.tabs;
+    const cutAt = `${say.length(cutWidth)} × ${say.length(cutLength)}`;
+    steps.push(
+      step(
+        'tabs',
+        'cloth for tabs',
+        `${count} of ${cutAt}, ${across} across: ${rows} rows`,
+        say.length(laid.tabs.length),
+        'practice: width, drop and seam of a tab, doubled',
+      ),
+    );
+  }
   const cuts = panels.quantity > 1 ? `${line.cuts} cuts of ${panels.quantity} treatments` : `${line.cuts} cuts`;
   steps.push(
     step(
@@ -179,8 +200,13 @@ export function workCut(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace
 }
 
 function layOutFormula(laid: LaidFace, face: FaceCloth, say: Say): string {
-  const { line, cut } = laid;
+  const { line, cut, tabs } = laid;
   if (line.railroaded) return `${say.length(line.cutLength)} each`;
+  const besides = tabs ? ` + ${say.length(tabs.length)} of tabs` : '';
+  return `${layOutWidths(line, cut, face, say)}${besides}`;
+}
+
+function layOutWidths(line: TakeoffLine, cut: Cut, face: FaceCloth, say: Say): string {
   if (face.repeat?.match === 'half-drop')
     return `${line.cuts} cuts in the better of two orders, half a repeat between phases`;
   if (face.repeat && line.cuts > 1) return `${line.cuts - 1} × ${say.length(cut.length)} + ${say.length(cut.plain)}`;
@@ -201,7 +227,7 @@ function workOrder(panels: PanelsTreatment, cloth: Cloth, line: TakeoffLine, say
   const stepText = practice.orderStep > 0 ? `, up to ${say.cloth(practice.orderStep)}` : '';
   return step(
     id,
-    'order',
+    cloth.role === 'face' ? 'order' : `${cloth.name}, order`,
     `${say.cloth(base)} + ${say.cloth(extra)}${stepText}`,
     say.cloth(line.order),
     `practice: from the ${practice.orderFrom === 'plan' ? 'layout' : 'chart'}, ${why}`,

@@ -1,0 +1,76 @@
+/** The working of what stands along the heading: how many, how far apart, and by which rule. */
+import { piecesOf } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/job.ts';
+import type { WorkingStep } from '#shared/result.ts';
+import type { HeadingPoints } from './heading-points.ts';
+import { toNearestTick } from './round.ts';
+import { step } from './say.ts';
+import type { Say } from './say.ts';
+
+const NAMES: Readonly<Record<Exclude<HeadingPoints['what'], 'none'>, string>> = {
+  pleat: 'pleats in a piece',
+  grommet: 'grommets in a piece',
+  glider: 'gliders in a piece',
+  tab: 'tabs in a piece',
+  clip: 'rings in a piece',
+  hook: 'hooks in a piece',
+};
+
+export function workPoints(panels: PanelsTreatment, points: HeadingPoints, say: Say): WorkingStep[] {
+  const { what, count, pleats } = points;
+  if (what === 'none') return [];
+  const { spacing } = panels.practice;
+  const apart = say.length(toNearestTick(points.space));
+  const one = (formula: string, rests: string): WorkingStep[] => [
+    step('points', NAMES[what], formula, String(count), rests),
+  ];
+  switch (what) {
+    case 'pleat':
+      return [
+        ...one(`${panels.practice.pleatsPerWidth} a width`, 'practice: pleats in a width, half widths round down'),
+        ...(pleats
+          ? [
+              step(
+                'pleat',
+                'cloth in a pleat',
+                `(flat − finished) ÷ ${count}`,
+                say.length(toNearestTick(pleats.pleat)),
+                'returns and overlap hang flat',
+              ),
+              step(
+                'pleat-space',
+                'space between pleats',
+                `(finished − return − half overlap) ÷ ${count - 1}`,
+                apart,
+                'shared out in eighths at the table',
+              ),
+            ]
+          : []),
+      ];
+    case 'grommet':
+      return one(
+        `(flat − 2 × ${say.length(spacing.grommetEdge)}) ÷ ${say.length(spacing.grommet)} + 1, up to even; ${apart} apart`,
+        'an even number, so that both edges turn to the wall; none on a seam; inner diameter at least the pole and ½ in',
+      );
+    case 'glider':
+      return one(
+        `${say.length(panels.rodWidth)} ÷ ${piecesOf(panels.arrangement)} ÷ ${say.length(spacing.glider)}, up, and 1, made even`,
+        'the gliders decide the flat width: spaces × spacing × fullness, and the ends',
+      );
+    case 'tab':
+      return one(
+        `flat ÷ ${say.length(spacing.tab)}, up, and 1; ${apart} apart`,
+        'practice: tabs between seams where they can be',
+      );
+    case 'clip':
+      return one(
+        `flat ÷ ${say.length(spacing.clip)}, up, and 1; ${apart} apart`,
+        'practice: rings or clips of a flat panel',
+      );
+    case 'hook':
+      return one(
+        `finished ÷ ${say.length(spacing.hook)}, up, and 1; ${apart} apart`,
+        'practice: hooks on a gathered tape',
+      );
+  }
+}
