@@ -8,7 +8,8 @@ const electronFolder = path.join(root, 'node_modules', 'electron');
 
 /** Path of the Electron program, or null when its runtime has not been fetched. */
 export function findElectron() {
-  const usual = { darwin: 'Electron.app/Contents/MacOS/Electron', win32: 'electron.exe' }[process.platform] ?? 'electron';
+  const usual =
+    { darwin: 'Electron.app/Contents/MacOS/Electron', win32: 'electron.exe' }[process.platform] ?? 'electron';
   const pathFile = path.join(electronFolder, 'path.txt');
   const name = existsSync(pathFile) ? readFileSync(pathFile, 'utf8').trim() : usual;
   const folder = process.env.ELECTRON_OVERRIDE_DIST_PATH || path.join(electronFolder, 'dist');

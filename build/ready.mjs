@@ -54,7 +54,9 @@ function install() {
   const npmScript = process.env.npm_execpath;
   const outerNode = process.env.npm_node_execpath ?? process.execPath;
   const flags = ['ci', '--no-audit', '--no-fund', '--loglevel=error'];
-  say(`${existsSync(modules) ? 'node_modules is not what package-lock.json asks for' : 'first run'}: npm ci (about 20 s)`);
+  say(
+    `${existsSync(modules) ? 'node_modules is not what package-lock.json asks for' : 'first run'}: npm ci (about 20 s)`,
+  );
   const settings = { cwd: root, stdio: ['ignore', 2, 2] };
   const done =
     npmScript !== undefined && /\.[cm]?js$/.test(npmScript)

@@ -98,6 +98,7 @@ function run(title, [command, ...args], env = {}) {
   const done = spawnSync(command, args, { cwd: root, stdio: 'inherit', env: { ...process.env, ...env } });
   if (done.error !== undefined) console.log(`cannot run ${command}: ${done.error.message}`);
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
-  console.log(`== ${title}: ${done.status === 0 ? 'passed' : 'FAILED'} (${seconds} s)`);
+  // Some tools leave their last line open.
+  console.log(`\n== ${title}: ${done.status === 0 ? 'passed' : 'FAILED'} (${seconds} s)`);
   return done.status ?? 1;
 }

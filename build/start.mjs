@@ -29,7 +29,12 @@ function prepareElectron(args) {
 
 /** The line that names the fault in what a failed script printed. */
 function readFault(text) {
-  return text?.split('\n').find((line) => /error/i.test(line))?.trim() ?? 'no reason given';
+  return (
+    text
+      ?.split('\n')
+      .find((line) => /error/i.test(line))
+      ?.trim() ?? 'no reason given'
+  );
 }
 
 function run(program, args) {
