@@ -1,0 +1,62 @@
+/** A proposal as pages of items: the first page, a section for each window, what to heed, and where to sign. */
+import type { PaperNote, ProposalPaper } from '#app/proposal/proposal-paper.ts';
+import { keep } from './block.ts';
+import { heightOf, makeFlow } from './flow-pages.ts';
+import type { FontSet } from './font-set.ts';
+import { acceptanceBlocks } from './lay-out-acceptance.ts';
+import { FIRST_TOP, foot, letterheadBlock, runningHead } from './lay-out-head.ts';
+import { cancellationBlocks, noteBlocks, termBlocks } from './lay-out-notes.ts';
+import { clientBlocks, overviewBlock, summaryBlocks } from './lay-out-summary.ts';
+import { layOutWindow } from './lay-out-window.ts';
+import { workingBlocks } from './lay-out-working.ts';
+import type { LaidPage } from './page-item.ts';
+import type { PageFrame } from './paper-style.ts';
+
+/** Pages in order. Nothing lies outside the frame but head and foot; a block that fits on a page is never cut. */
+export function layOutProposal(paper: ProposalPaper, frame: PageFrame, fonts: FontSet): readonly LaidPage[] {
+  const flow = makeFlow(frame, FIRST_TOP);
+  const summary = summaryBlocks(paper, fonts);
+  flow.add([keep(letterheadBlock(paper, fonts)), ...clientBlocks(paper, fonts)]);
+  flow.add(overviewBlock(paper));
+  flow.add(summary.blocks, summary.head);
+
+  const moved: PaperNote[] = [];
+  paper.windows.forEach((window, i) => {
+    flow.startPage();
+    const { blocks, repeat, notes } = layOutWindow(window, i, fonts);
+    flow.add(blocks, repeat);
+    // Where the window's page has no room left, its notes go to those for all, under its name.
+    const [first] = notes;
+    if (first !== undefined && first.before + heightOf(notes) <= flow.roomLeft()) flow.add(notes);
+    else
+      moved.push(...window.notes.map((note) => ({ ...note, about: aboutWindow(window.room, window.opening, note) })));
+  });
+
+  flow.startPage();
+  flow.add(noteBlocks([...moved, ...paper.notes], 'notes', 'Please note', fonts));
+  flow.addTogether(termBlocks(paper.closing, fonts));
+  flow.addTogether(cancellationBlocks(paper.closing, fonts));
+  const acceptance = acceptanceBlocks(paper, fonts);
+  if (heightOf(acceptance.blocks) + 28 > flow.roomLeft()) flow.startPage();
+  flow.add(acceptance.blocks, acceptance.head);
+
+  paper.working.forEach((working, i) => {
+    flow.startPage();
+    flow.add(workingBlocks(working, i, fonts));
+  });
+
+  const count = flow.pages.length;
+  return flow.pages.map((items, i) => ({
+    width: frame.width,
+    height: frame.height,
+    items: [
+      ...(i === 0 ? [] : runningHead(paper, frame, fonts)),
+      ...items,
+      ...foot(paper, frame, { page: i + 1, pages: count }, fonts),
+    ],
+  }));
+}
+
+function aboutWindow(room: string, opening: string, note: PaperNote): string {
+  return note.about === '' ? `${room}, ${opening}` : `${room}, ${opening} (${note.about})`;
+}

@@ -1,0 +1,144 @@
+/**
+ * What to heed. Cautions of the engine come first, each once: at its window when it is about one window alone, else
+ * among the notes for all, with the windows it is about. Then what every proposal says, whatever the engine found.
+ */
+import type { Job } from '#shared/job.ts';
+import type { Advice } from '#shared/result.ts';
+import { TIERS } from '#shared/words.ts';
+import type { Tier } from '#shared/words.ts';
+import type { ListedWindow } from './listed-window.ts';
+import type { PaperNote } from './proposal-paper.ts';
+import { sayList, typeset } from './speak.ts';
+
+export type NotesByWindow = ReadonlyMap<string, readonly PaperNote[]>;
+
+export interface CollectedNotes {
+  /** By the treatment's key. */
+  readonly own: NotesByWindow;
+  readonly shared: readonly PaperNote[];
+}
+
+interface Heeded {
+  readonly advice: Advice;
+  /** Options it is about, by window. */
+  readonly at: Map<ListedWindow, Tier[]>;
+}
+
+export function collectNotes(job: Job, windows: readonly ListedWindow[]): CollectedNotes {
+  const heeded = gather(windows);
+  const own = new Map<string, PaperNote[]>();
+  const shared: PaperNote[] = [];
+  for (const { advice, at } of heeded) {
+    const [first, ...others] = [...at.entries()];
+    if (first === undefined) continue;
+    const [window, tiers] = first;
+    if (others.length === 0 && windows.length > 1) {
+      own.set(
+        window.treatment.key,
+        addNote(own.get(window.treatment.key) ?? [], { about: sayTiers(job, tiers), says: typeset(advice.says) }),
+      );
+    } else {
+      shared.push({ about: aboutSeveral(job, windows, at), says: typeset(advice.says) });
+    }
+  }
+  return { own, shared: [...shared, ...alwaysSaid(windows, heeded)] };
+}
+
+/** Notes about the same options stand in one. */
+function addNote(notes: readonly PaperNote[], note: PaperNote): PaperNote[] {
+  const same = notes.findIndex(({ about }) => about === note.about);
+  if (same < 0) return [...notes, note];
+  return notes.map((each, i) => (i === same ? { ...each, says: `${each.says} ${note.says}` } : each));
+}
+
+/** Stops first, then cautions, in the order of the windows. */
+function gather(windows: readonly ListedWindow[]): readonly Heeded[] {
+  const found = new Map<string, Heeded>();
+  for (const window of windows) {
+    for (const tier of TIERS) {
+      for (const advice of window.result.tiers[tier].judgement.advice) {
+        if (advice.level !== 'stop' && advice.level !== 'caution') continue;
+        const heeded = found.get(advice.says) ?? { advice, at: new Map<ListedWindow, Tier[]>() };
+        heeded.at.set(window, [...(heeded.at.get(window) ?? []), tier]);
+        found.set(advice.says, heeded);
+      }
+    }
+  }
+  const all = [...found.values()];
+  const level = (wanted: Advice['level']) => all.filter(({ advice }) => advice.level === wanted);
+  return [...level('stop'), ...level('caution')];
+}
+
+/** Empty when it is about all three. */
+function sayTiers(job: Job, tiers: readonly Tier[]): string {
+  if (tiers.length === TIERS.length) return '';
+  return sayList(TIERS.filter((tier) => tiers.includes(tier)).map((tier) => job.proposal.tierNames[tier]));
+}
+
+/** The windows a note is about: a room by its name alone when it is about all of the room's windows. */
+function aboutSeveral(job: Job, windows: readonly ListedWindow[], at: Heeded['at']): string {
+  const words = new Map([...at.entries()].map(([window, tiers]) => [window, sayTiers(job, tiers)]));
+  const all = [...words.values()];
+  const same = all.every((each) => each === all[0]);
+  const tail = (tiers: string) => (tiers === '' ? '' : ` (${tiers})`);
+  if (at.size === windows.length && same) return all[0] ?? '';
+  const places: string[] = [];
+  for (const room of new Set([...words.keys()].map((window) => window.room))) {
+    const inRoom = windows.filter((window) => window.room === room);
+    const tiers = inRoom.map((window) => words.get(window));
+    const whole = inRoom.length > 1 && tiers.every((each) => each !== undefined && each === tiers[0]);
+    if (whole) places.push(room.name + (same ? '' : tail(tiers[0] ?? '')));
+    else
+      for (const window of inRoom.filter((each) => words.has(each)))
+        places.push(`${room.name}, ${window.name}${same ? '' : tail(words.get(window) ?? '')}`);
+  }
+  return `${places.join('; ')}${same ? tail(all[0] ?? '') : ''}`;
+}
+
+/** What every proposal says unless the engine has said it already (by its rule). */
+function alwaysSaid(windows: readonly ListedWindow[], heeded: readonly Heeded[]): readonly PaperNote[] {
+  const isSaid = (word: string) => heeded.some(({ advice }) => advice.rule.includes(word));
+  const general = (says: string): PaperNote => ({ about: '', says });
+  const notes: PaperNote[] = [];
+  if (!isSaid('cord')) {
+    notes.push(
+      general(
+        'No cord, loop or bead chain hangs where a child or a pet can reach it: hand-drawn or cordless operation is what we propose. ' +
+          'A cot stands out of reach of cloth and pole. Local product-safety law and the maker’s certified parts decide.',
+      ),
+    );
+  }
+  if (!isSaid('heat')) {
+    notes.push(
+      general(
+        'Cloth hangs clear of heaters, radiators, stoves, lamps, floor vents and open flames; escape windows and exits stay free.',
+      ),
+    );
+  }
+  if (windows.some(({ room }) => room.use === 'public') && !isSaid('flame')) {
+    notes.push(
+      general(
+        'In a public room the finished stack, not each cloth alone, has to meet the flame test that the local code and the authority having jurisdiction ask for.',
+      ),
+    );
+  }
+  notes.push(
+    general(
+      'Rods and brackets carry real weight: the rod maker’s rating and a competent installer decide how and into what they are fixed.',
+    ),
+    general(sayAbout(windows)),
+  );
+  return notes;
+}
+
+function sayAbout(windows: readonly ListedWindow[]): string {
+  const assumed = windows.some(({ result }) => TIERS.some((tier) => result.tiers[tier].judgement.assumed.length > 0));
+  const rests = assumed
+    ? 'Where a maker gives no measured value, one typical of that kind of cloth is assumed.'
+    : 'They rest on the values given for each cloth.';
+  return (
+    `What is “about” is computed for your glass, this way of hanging and these cloths; no test was made in your room. ${rests} ` +
+    'By warmth stands the share of the heat lost through the window that is kept in while the cloth is drawn; by fading, the share of the damage by light that is kept off the face. ' +
+    'A sample held in your own window, by day and by lamplight, is always the best judge.'
+  );
+}

@@ -1,0 +1,110 @@
+/** The elevations that the paper prints, each drawn from what was measured and from what was taken off. */
+import type { Cloth } from '#shared/cloth.ts';
+import type { Job, Room, Treatment } from '#shared/job.ts';
+import { piecesOf } from '#shared/job.ts';
+import { decimalSign } from '#shared/locale.ts';
+import type { TierResult, TreatmentResult } from '#shared/result.ts';
+import { drawRoom, drawRooms } from '#app/drawing/draw-room.ts';
+import type { DrawnPanels, DrawnRoom, Hex } from '#app/drawing/drawn-room.ts';
+import type { Drawing } from '#app/drawing/shape.ts';
+import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+
+/** Content width of the paper, in points. */
+const PAPER_WIDTH = 504;
+const ROOM_HEIGHT = 164;
+/** By the number of windows: the table of prices under it wants room too. */
+const HOUSE_HEIGHTS = { few: 165, several: 118 };
+const FEW = 3;
+/** More windows than this would be drawn too small to be known again. */
+const MOST_OPENINGS = 6;
+
+export type ResultsByKey = ReadonlyMap<string, TreatmentResult>;
+
+/** One room with the chosen opening dimensioned and marked. */
+export function showRoom(job: Job, room: Room, openingKey: string, results: ResultsByKey): Drawing {
+  return drawRoom({
+    room: drawnRoom(job, room, results),
+    width: PAPER_WIDTH,
+    height: ROOM_HEIGHT,
+    units: job.units,
+    decimal: decimalSign(job.locale),
+    selected: openingKey,
+    detail: 'paper',
+  });
+}
+
+/** All rooms on one floor line; null where nothing or too much would be seen. */
+export function showHouse(job: Job, results: ResultsByKey): Drawing | null {
+  const rooms = job.rooms.filter((room) => room.openings.some((opening) => opening.treatments.length > 0));
+  const count = rooms.reduce((sum, room) => sum + room.openings.length, 0);
+  if (count === 0 || count > MOST_OPENINGS) return null;
+  return drawRooms({
+    rooms: rooms.map((room) => drawnRoom(job, room, results)),
+    width: PAPER_WIDTH,
+    height: count <= FEW ? HOUSE_HEIGHTS.few : HOUSE_HEIGHTS.several,
+    units: job.units,
+    decimal: decimalSign(job.locale),
+    selected: null,
+    detail: 'paper',
+  });
+}
+
+function drawnRoom(job: Job, room: Room, results: ResultsByKey): DrawnRoom {
+  return {
+    key: room.key,
+    name: room.name,
+    ceiling: room.ceiling,
+    openings: room.openings.map((opening) => ({
+      key: opening.key,
+      name: opening.name,
+      width: opening.width,
+      height: opening.height,
+      sill: opening.sill,
+      at: opening.at,
+      heatSourceBelow: opening.heatSourceBelow,
+      treatments: opening.treatments.map((treatment) => drawnPanels(job, treatment, results.get(treatment.key))),
+    })),
+  };
+}
+
+/** Drawn as the advised option makes it; before there is a result, from the measurements alone. */
+function drawnPanels(job: Job, treatment: Treatment, result: TreatmentResult | undefined): DrawnPanels {
+  const made = result?.tiers[result.advised.tier];
+  const face = resolveCloth(made?.stack.face ?? treatment.face, job.cloth);
+  return {
+    kind: 'panels',
+    key: treatment.key,
+    name: treatment.name,
+    heading: treatment.heading,
+    arrangement: treatment.arrangement,
+    mount: treatment.mount,
+    rodWidth: treatment.rodWidth,
+    finishedLength: treatment.finishedLength,
+    returns: treatment.returns,
+    overlap: treatment.overlap,
+    ...madeOf(treatment, made),
+    drawn: 'open',
+    colour: hexOf(face),
+  };
+}
+
+/** What the take-off counted, as drawings want it: of all pieces together. */
+export function madeOf(
+  treatment: Treatment,
+  made: TierResult | undefined,
+): Pick<DrawnPanels, 'fullness' | 'halfWidths' | 'pleats' | 'stackback'> {
+  const face = made?.takeoff.find((line) => line.layer === 0);
+  const pieces = piecesOf(treatment.arrangement);
+  const stack = made?.stackback?.usual ?? null;
+  return {
+    fullness: face?.fullnessMade ?? treatment.fullness / 1000,
+    halfWidths: face?.halfWidths ?? null,
+    pleats: made?.pleats ? made.pleats.count * pieces : null,
+    stackback: stack === null ? null : { left: stack, right: pieces === 2 ? stack : null },
+  };
+}
+
+export function hexOf(cloth: Cloth | null): Hex | null {
+  const colour = cloth?.colour ?? null;
+  return colour !== null && /^#[0-9a-f]{6}$/iu.test(colour) ? (colour as Hex) : null;
+}

@@ -1,0 +1,86 @@
+/** One window of the paper: where it is, what hangs there, and the three options side by side. */
+import type { Job } from '#shared/job.ts';
+import type { Tier } from '#shared/words.ts';
+import type { PaperOption, PaperReading, PaperWindow } from './proposal-paper.ts';
+import { nameTreatment, sayMeasures } from './say-treatment.ts';
+import { showRoom } from './show-house.ts';
+import type { ResultsByKey } from './show-house.ts';
+import { showLitWindow, showStrip, stackOf } from './show-stack.ts';
+import { nameCloth } from './listed-window.ts';
+import type { ListedWindow } from './listed-window.ts';
+import type { NotesByWindow } from './collect-notes.ts';
+import { NBSP, typeset } from './speak.ts';
+import type { Speech } from './speak.ts';
+import { NO_PRICE } from './write-summary.ts';
+
+const READINGS = [
+  ['light', 'light'],
+  ['colour', 'by noon'],
+  ['warmth', 'warmth'],
+  ['fade', 'fading'],
+  ['body', 'folds'],
+] as const;
+
+export interface WindowInput {
+  readonly job: Job;
+  readonly results: ResultsByKey;
+  readonly window: ListedWindow;
+  readonly place: { readonly index: number; readonly count: number };
+  readonly notes: NotesByWindow;
+  readonly speech: Speech;
+}
+
+export function writeWindow(input: WindowInput): PaperWindow {
+  const { job, window, speech, place } = input;
+  const { room, opening, treatment, result } = window;
+  const cloth = nameCloth(job, window);
+  const option = (tier: Tier) => writeOption(input, tier, cloth === null);
+  return {
+    key: window.treatment.key,
+    room: room.name,
+    opening: window.name,
+    count: `window ${place.index + 1} of ${place.count}`,
+    words: `${nameTreatment(treatment, cloth)}, ${sayMeasures(treatment, speech)}.`,
+    advice: typeset(sentence(result.advised.why)),
+    elevation: showRoom(job, room, opening.key, input.results),
+    options: [option('good'), option('better'), option('best')],
+    notes: input.notes.get(treatment.key) ?? [],
+  };
+}
+
+function writeOption(input: WindowInput, tier: Tier, saysCloth: boolean): PaperOption {
+  const { job, window, speech } = input;
+  const made = window.result.tiers[tier];
+  const stack = stackOf(job, made);
+  return {
+    tier,
+    tierName: job.proposal.tierNames[tier],
+    advice: window.result.advised.tier === tier ? 'our advice for this room' : null,
+    title: made.title,
+    cloth: saysCloth ? `in ${stack.face.name}` : null,
+    says: typeset(made.says),
+    litWindow: showLitWindow(stack, made, window.opening, window.treatment),
+    strip: showStrip(stack, made, window.opening),
+    readings: READINGS.map(([name, label]): PaperReading => {
+      const { words, figure } = made.judgement.words[name];
+      return { label, words: typeset(words), figure: name === 'colour' ? '' : shortFigure(words, figure) };
+    }),
+    price: made.price === null ? NO_PRICE : speech.money(made.price.total),
+    priceNote: 'before tax',
+  };
+}
+
+/** A figure does not say again what its words have said (`two thirds kept off`, `about 66 %`), and none is exact. */
+function shortFigure(words: string, figure: string): string {
+  const said = words.endsWith(' kept off') ? figure.replace(/ kept off$/u, '') : figure;
+  const about = /^\d+ %/u.test(said) ? `about ${said}` : said;
+  return about.replace(/ %/gu, `${NBSP}%`);
+}
+
+/** A capital at the start and a stop at the end, whatever the engine gave. */
+function sentence(text: string): string {
+  const trimmed = text.trim();
+  if (trimmed === '') return '';
+  const begun = trimmed.charAt(0).toUpperCase() + trimmed.slice(1);
+  return /[.!?]$/u.test(begun) ? begun : `${begun}.`;
+}
