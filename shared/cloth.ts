@@ -19,6 +19,16 @@ export interface Repeat {
   readonly cutOnRepeat: boolean;
 }
 
+/** How a supplier sells it; null where nobody said. */
+export interface Supply {
+  /** Nap or a pattern that runs one way: no cut may be turned. */
+  readonly oneWay: boolean;
+  /** Length of a whole piece. */
+  readonly bolt: Ticks | null;
+  readonly orderStep: Ticks | null;
+  readonly leastOrder: Ticks | null;
+}
+
 export type Content = Readonly<Record<string, number>>;
 
 interface ClothBase {
@@ -41,6 +51,7 @@ interface ClothBase {
   readonly visible: Optics | null;
   readonly uv: Optics | null;
   readonly solar: Optics | null;
+  readonly supply?: Supply;
   /** What it costs the decorator. Null: look in the price book. */
   readonly price: LengthRate | null;
 }

@@ -5,6 +5,7 @@
 import { lengthFrom } from './length.ts';
 import type { LengthUnit, Ticks } from './length.ts';
 import type {
+  HangAllowances,
   HeadingSpacing,
   LayerAllowances,
   PocketAllowances,
@@ -57,6 +58,7 @@ export interface PracticeNumbers {
   readonly spacing: Readonly<Record<keyof HeadingSpacing, number>>;
   readonly tab: Readonly<Record<keyof TabAllowances, number>>;
   readonly pocket: Readonly<Record<keyof PocketAllowances, number>>;
+  readonly hang: Readonly<Record<keyof HangAllowances, number>>;
   readonly stackback: Readonly<Record<keyof Practice['stackback'], Readonly<Record<keyof StackRange, number>>>>;
   readonly lining: Readonly<Record<keyof LayerAllowances, number>>;
   readonly interlining: Readonly<Record<keyof LayerAllowances, number>>;
@@ -83,6 +85,7 @@ export const INCH_NUMBERS: PracticeNumbers = {
   spacing: { grommet: 6.5, grommetEdge: 2, glider: 2.375, waveEnds: 2, tab: 7, hook: 3, clip: 6 },
   tab: { width: 2, drop: 3, seam: 0.5 },
   pocket: { turn: 0.5, ease: 0.5 },
+  hang: { floor: 0.5, sill: 0.5, apron: 4, puddle: 7 },
   stackback: {
     unlined: { least: 4, most: 6 },
     lined: { least: 6, most: 8 },
@@ -113,6 +116,7 @@ export const CENTIMETRE_NUMBERS: PracticeNumbers = {
   spacing: { grommet: 16.5, grommetEdge: 5, glider: 6, waveEnds: 5, tab: 18, hook: 8, clip: 15 },
   tab: { width: 5, drop: 7.5, seam: 1.5 },
   pocket: { turn: 1.5, ease: 1.5 },
+  hang: { floor: 1.5, sill: 1.5, apron: 10, puddle: 18 },
   stackback: {
     unlined: { least: 10, most: 15 },
     lined: { least: 15, most: 20 },
@@ -153,6 +157,7 @@ export function defaultPractice(unit: LengthUnit): Practice {
     spacing: lengths(numbers.spacing),
     tab: lengths(numbers.tab),
     pocket: lengths(numbers.pocket),
+    hang: lengths(numbers.hang),
     stackback: {
       unlined: lengths(numbers.stackback.unlined),
       lined: lengths(numbers.stackback.lined),

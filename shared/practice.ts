@@ -50,6 +50,18 @@ export interface TabAllowances {
   readonly seam: Ticks;
 }
 
+/** Where the hem ends when the length is found from the fixing. */
+export interface HangAllowances {
+  /** Clear of the floor. */
+  readonly floor: Ticks;
+  /** Clear of the sill. */
+  readonly sill: Ticks;
+  /** Below the sill. */
+  readonly apron: Ticks;
+  /** Lying on the floor. */
+  readonly puddle: Ticks;
+}
+
 /** Rod pocket: rod diameter, a turn and some ease; a header above the pocket counts besides. */
 export interface PocketAllowances {
   readonly turn: Ticks;
@@ -88,6 +100,7 @@ export interface Practice {
   readonly spacing: HeadingSpacing;
   readonly tab: TabAllowances;
   readonly pocket: PocketAllowances;
+  readonly hang: HangAllowances;
   /** Wall that one width of cloth takes when drawn back, by what hangs behind. */
   readonly stackback: { readonly unlined: StackRange; readonly lined: StackRange; readonly interlined: StackRange };
   readonly lining: LayerAllowances;

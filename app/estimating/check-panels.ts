@@ -3,7 +3,6 @@ import type { Cloth, FaceCloth } from '#shared/cloth.ts';
 import type { Fault } from '#shared/fault.ts';
 import { at } from '#shared/fault.ts';
 import { formatLengthWithUnit } from '#shared/format-length.ts';
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import { countWidths, flatAskedMilli, measureWidths } from './count-widths.ts';
@@ -30,7 +29,7 @@ export function checkPanels(
       'give what one join loses, such as 1/2 in',
     );
   const flat = flatAskedMilli(panels) / 1000;
-  const hems = 2 * piecesOf(panels.arrangement) * practice.sideHem;
+  const hems = 2 * panels.pieces * practice.sideHem;
   const counts = faults.length === 0 && panels.halfWidths === null;
   if (counts && (flat + hems) / (face.usableWidth - 2 * practice.seam) > MOST_WIDTHS)
     fault(

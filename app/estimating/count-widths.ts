@@ -1,5 +1,4 @@
 /** How many widths of the face, and the fullness that they make: the arithmetic of panels, settled. */
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
@@ -23,7 +22,7 @@ export interface CountedWidths {
  * heading decide for themselves.
  */
 export function flatAskedMilli(panels: PanelsTreatment): number {
-  if (panels.heading === 'wave') return piecesOf(panels.arrangement) * wavePiece(panels).flatMilli;
+  if (panels.heading === 'wave') return panels.pieces * wavePiece(panels).flatMilli;
   const returns = panels.returns.left + panels.returns.right;
   if (panels.practice.fullnessOver === 'face')
     return panels.fullness * (panels.rodWidth + panels.overlap) + 1000 * returns;
@@ -37,7 +36,7 @@ export function flatAsked(panels: PanelsTreatment): Ticks {
 
 /** What a number of widths makes: joins, hems taken off, fullness. */
 export function measureWidths(panels: PanelsTreatment, usable: Ticks, halves: number): CountedWidths {
-  const pieces = piecesOf(panels.arrangement);
+  const pieces = panels.pieces;
   const edges = 2 * pieces;
   const joins = pieces * (upToWhole(halves, 2 * pieces) - 1);
   const { seam, sideHem } = panels.practice;
@@ -54,12 +53,12 @@ export function fullnessOf(panels: PanelsTreatment, made2: number): number {
 
 /** The step between two counts, in halves: whole widths of all pieces together, or half a width of each piece. */
 export function widthStep(panels: PanelsTreatment): number {
-  return panels.practice.widthRounding === 'up' ? 2 : piecesOf(panels.arrangement);
+  return panels.practice.widthRounding === 'up' ? 2 : panels.pieces;
 }
 
 /** Widths asked for by fullness, or given for still panels. `checkPanels` has refused what would never end. */
 export function countWidths(panels: PanelsTreatment, usable: Ticks): CountedWidths {
-  const pieces = piecesOf(panels.arrangement);
+  const pieces = panels.pieces;
   if (panels.halfWidths !== null) return measureWidths(panels, usable, panels.halfWidths * pieces);
   const flat = flatAskedMilli(panels);
   if (!panels.practice.hemsInWidth) return measureWidths(panels, usable, roundedHalves(panels, flat, usable));
@@ -75,7 +74,7 @@ export function countWidths(panels: PanelsTreatment, usable: Ticks): CountedWidt
 
 /** Flat over usable width, rounded by the practice's rule, in halves. Never less than the smallest step. */
 function roundedHalves(panels: PanelsTreatment, flatMilli: number, usable: Ticks): number {
-  const pieces = piecesOf(panels.arrangement);
+  const pieces = panels.pieces;
   switch (panels.practice.widthRounding) {
     case 'up':
       return 2 * Math.max(1, upToWhole(flatMilli, 1000 * usable));

@@ -3,7 +3,6 @@
  * `count-widths.ts`, `cut-cloth.ts`, `lay-behind.ts` and `weigh-layer.ts`; this file puts it in the order of the table.
  */
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
@@ -125,7 +124,7 @@ function layLayer(panels: PanelsTreatment, layer: BackCloth, index: number, face
 
 /** Flat width asked and the side hems of every edge: the run of cloth used sideways. */
 function flatWithHems(panels: PanelsTreatment): Ticks {
-  return ticks(flatAsked(panels) + 2 * piecesOf(panels.arrangement) * panels.practice.sideHem);
+  return ticks(flatAsked(panels) + 2 * panels.pieces * panels.practice.sideHem);
 }
 
 type Unweighed = Omit<TakeoffLine, 'grams' | 'fullnessMade'>;
@@ -141,7 +140,7 @@ function layLine(
 ): Unweighed {
   const { practice, quantity } = panels;
   const cuts = upToWhole(halves * quantity, 2);
-  const phases = countPhases(halves, piecesOf(panels.arrangement), quantity);
+  const phases = countPhases(halves, panels.pieces, quantity);
   const handbook = ticks(handbookLength(cut, cuts, cloth.repeat) + besides);
   const plan = ticks(planAlone(cut, cuts, cloth.repeat, phases) + besides);
   return {
@@ -181,7 +180,7 @@ function laySideways(
     layer,
     halfWidths: null,
     railroaded: true,
-    cuts: piecesOf(panels.arrangement) * quantity,
+    cuts: panels.pieces * quantity,
     plainCut: across,
     cutLength: run,
     repeatsPerCut: null,

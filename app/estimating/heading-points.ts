@@ -3,7 +3,6 @@
  * two. Common practice; every distance is a setting.
  */
 import { exhaustive } from '#shared/fault.ts';
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { finishedWidth } from './finished-width.ts';
 import { countPleats } from './pleats.ts';
@@ -24,7 +23,7 @@ const NONE: HeadingPoints = { what: 'none', count: 0, space: 0, pleats: null };
 
 /** `made2` is twice the flat width as made, all pieces; `halves` the widths in halves, null for cloth used sideways. */
 export function countPoints(panels: PanelsTreatment, made2: number, halves: number | null): HeadingPoints {
-  const pieces = piecesOf(panels.arrangement);
+  const pieces = panels.pieces;
   const flat2 = Math.max(0, made2 / pieces);
   const { spacing } = panels.practice;
   switch (panels.heading) {

@@ -1,6 +1,5 @@
 /** A layer behind the face: cut by its own allowances, on its own width. */
 import type { BackCloth } from '#shared/cloth.ts';
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
@@ -21,7 +20,7 @@ export function layerCut(panels: PanelsTreatment, layer: BackCloth): Ticks {
 /** Flat width that a layer has to cover, twice, in ticks: the face as made, less what it is narrower, with its own hems. */
 export function layerFlat2(panels: PanelsTreatment, layer: BackCloth, faceMade2: number): number {
   const allowances = allowancesOf(panels, layer);
-  const pieces = piecesOf(panels.arrangement);
+  const pieces = panels.pieces;
   return Math.max(2, faceMade2 - 2 * pieces * allowances.narrower + 2 * 2 * pieces * allowances.sideHem);
 }
 

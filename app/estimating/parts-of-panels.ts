@@ -1,6 +1,5 @@
 /** What is bought for panels besides cloth, by heading: common practice, each counted for all quantity. */
 import { exhaustive } from '#shared/fault.ts';
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import type { Part } from '#shared/parts.ts';
 import type { HeadingPoints } from './heading-points.ts';
@@ -9,7 +8,7 @@ import { halvesUpToTick, upToWhole } from './round.ts';
 
 export function partsOf(panels: PanelsTreatment, laid: LaidFace, points: HeadingPoints): Part[] {
   const { quantity, returns } = panels;
-  const pieces = piecesOf(panels.arrangement);
+  const pieces = panels.pieces;
   const joins = laid.counted?.joins ?? 0;
   const tape: Part = { part: 'headingTape', length: halvesUpToTick(laid.made2) * quantity };
   return [

@@ -2,7 +2,6 @@
  * Pleats and spaces of one piece. Five pleats a width at the usual fullness, half widths rounding down (a published
  * table: 1 width 5, 1 1/2 7, 2 10, 2 1/2 12-13, 3 15). Returns and overlap hang flat.
  */
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { finishedWidth } from './finished-width.ts';
 
@@ -16,7 +15,7 @@ export interface Pleats {
 
 /** Null for pieces too narrow for two pleats. `made2` is twice the flat width made, `halvesMade` the widths in halves. */
 export function countPleats(panels: PanelsTreatment, made2: number, halvesMade: number): Pleats | null {
-  const pieces = piecesOf(panels.arrangement);
+  const pieces = panels.pieces;
   const halves = halvesMade / pieces;
   const twice = panels.practice.pleatsPerWidth * halves;
   const count = (twice - (twice % 2)) / 2;

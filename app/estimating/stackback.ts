@@ -4,7 +4,6 @@
  * source says 5-6 in a width). Sources for the same window differ threefold, so the range is kept.
  */
 import type { BackCloth } from '#shared/cloth.ts';
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
@@ -20,7 +19,7 @@ export interface Stackback {
 /** The stack of one piece with `halves` half widths (all pieces together) and these layers behind the face. */
 export function measureStackback(panels: PanelsTreatment, halves: number, behind: readonly BackCloth[]): Stackback {
   const range = panels.practice.stackback[backing(behind)];
-  const pieces = piecesOf(panels.arrangement);
+  const pieces = panels.pieces;
   const of = (twicePerWidth: number): Ticks => ticks(toNearestWhole(twicePerWidth * halves, 4 * pieces));
   return { least: of(2 * range.least), usual: of(range.least + range.most), most: of(2 * range.most) };
 }

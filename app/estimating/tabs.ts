@@ -1,5 +1,4 @@
 /** Tabs cut from the face: doubled strips, as many across the cloth as fit, in whole rows (common practice). */
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
@@ -21,7 +20,7 @@ export function cutTabs(panels: PanelsTreatment, tabs: number, usable: Ticks): T
   const { width, drop, seam } = panels.practice.tab;
   const cutWidth = ticks(Math.max(1, 2 * (width + seam)));
   const cutLength = ticks(2 * (drop + seam));
-  const count = tabs * piecesOf(panels.arrangement) * panels.quantity;
+  const count = tabs * panels.pieces * panels.quantity;
   const across = Math.max(1, downToWhole(usable, cutWidth));
   const rows = upToWhole(count, across);
   return { count, across, rows, cutWidth, cutLength, length: ticks(rows * cutLength) };

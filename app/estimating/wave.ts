@@ -3,7 +3,6 @@
  * made even, so that both edges turn the same way; the flat width is spaces times the pitch of the tape and the ends
  * (common practice). The pitch is glider spacing times fullness.
  */
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { finishedWidth } from './finished-width.ts';
 import { upToEven, upToWhole } from './round.ts';
@@ -17,7 +16,7 @@ export interface WavePiece {
 
 export function wavePiece(panels: PanelsTreatment): WavePiece {
   const { glider, waveEnds } = panels.practice.spacing;
-  const pieces = piecesOf(panels.arrangement);
+  const pieces = panels.pieces;
   const least = glider === 0 ? 1 : Math.max(1, upToWhole(finishedWidth(panels), pieces * glider));
   const gliders = upToEven(least + 1);
   const spaces = gliders - 1;

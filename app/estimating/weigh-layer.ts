@@ -1,5 +1,4 @@
 /** Grams of a layer as it hangs: made width, finished length and the hems that stay in; repeat waste is trimmed off. */
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { areaOf } from '#shared/weight.ts';
 import type { BackCloth } from '#shared/cloth.ts';
@@ -14,7 +13,7 @@ export interface Hung {
 /** The face: its flat width with side hems, its length with heading and hem; squaring is trimmed away. */
 export function hungFace(panels: PanelsTreatment, made2: number, lined: boolean): Hung {
   const turns = panels.practice.headingAllowance[panels.heading];
-  const sides = 2 * piecesOf(panels.arrangement) * panels.practice.sideHem;
+  const sides = 2 * panels.pieces * panels.practice.sideHem;
   return {
     width: made2 / 2 + sides,
     length: panels.finishedLength + (lined ? turns.lined : turns.unlined) + panels.practice.bottomHem,

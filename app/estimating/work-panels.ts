@@ -1,6 +1,5 @@
 /** The working of panels: every step with its formula in figures and the setting or source that it rests on. */
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { TICKS_PER_YARD } from '#shared/length.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
@@ -36,7 +35,7 @@ export function workFace(
     ),
   ];
   if (panels.halfWidths !== null) {
-    const pieces = piecesOf(panels.arrangement);
+    const pieces = panels.pieces;
     steps.push(
       step(
         'widths',
@@ -56,7 +55,7 @@ export function workFace(
       step(
         'railroaded',
         'run, sideways',
-        `${say.length(flatAsked(panels))} + ${2 * piecesOf(panels.arrangement)} × ${say.length(practice.sideHem)}`,
+        `${say.length(flatAsked(panels))} + ${2 * panels.pieces} × ${say.length(practice.sideHem)}`,
         say.length(laid.line.cutLength),
         'the cut length fits across the cloth, and this way takes less of it',
       ),
@@ -90,7 +89,7 @@ function workFlat(panels: PanelsTreatment, say: Say): WorkingStep {
   if (panels.heading === 'wave') {
     const { spaces } = wavePiece(panels);
     const { glider, waveEnds } = practice.spacing;
-    const formula = `${piecesOf(panels.arrangement)} × (${spaces} × ${say.length(glider)} × ${times} + ${say.length(waveEnds)})`;
+    const formula = `${panels.pieces} × (${spaces} × ${say.length(glider)} × ${times} + ${say.length(waveEnds)})`;
     return step('flat-width', 'flat width', formula, value, `${source}; gliders decide, an even number in each piece`);
   }
   const over = practice.fullnessOver;

@@ -1,5 +1,4 @@
 /** The working of what stands along the heading: how many, how far apart, and by which rule. */
-import { piecesOf } from '#shared/job.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import type { HeadingPoints } from './heading-points.ts';
@@ -54,7 +53,7 @@ export function workPoints(panels: PanelsTreatment, points: HeadingPoints, say: 
       );
     case 'glider':
       return one(
-        `${say.length(panels.rodWidth)} ÷ ${piecesOf(panels.arrangement)} ÷ ${say.length(spacing.glider)}, up, and 1, made even`,
+        `${say.length(panels.rodWidth)} ÷ ${panels.pieces} ÷ ${say.length(spacing.glider)}, up, and 1, made even`,
         'the gliders decide the flat width: spaces × spacing × fullness, and the ends',
       );
     case 'tab':

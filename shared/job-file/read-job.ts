@@ -2,22 +2,21 @@
 import type { Cloth, Repeat } from '../cloth.ts';
 import type { Fault, Warning } from '../fault.ts';
 import { at } from '../fault.ts';
-import type { Job, PanelsTreatment, ProposalHead, Room, StackIds, Treatment } from '../job.ts';
-import { ticks } from '../length.ts';
+import type { Job, ProposalHead, Room } from '../job.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import { defaultPractice } from '../practice-defaults.ts';
 import type { PriceBook } from '../price-book.ts';
 import { parseLengthRate } from '../rate.ts';
 import { parseWeight } from '../weight.ts';
-import { TIERS } from '../words.ts';
 import type { Tier } from '../words.ts';
 import { checkJob } from './check-job.ts';
 import { EXAMPLE_RATES } from './example-rates.ts';
-import { EMPTY_PRICE_BOOK, readLength, readPractice, readPriceBook, readThousandths } from './read-practice.ts';
+import { EMPTY_PRICE_BOOK, readLength, readPractice, readPriceBook } from './read-practice.ts';
+import { readTreatment } from './read-treatment.ts';
 import { tellFaults } from './tell-faults.ts';
 import { wireJob } from './wire-job.ts';
-import type { WireCloth, WireJob, WireRoom, WireTreatment } from './wire-job.ts';
+import type { WireCloth, WireJob, WireRoom } from './wire-job.ts';
 
 export type ReadJob =
   | { readonly ok: true; readonly job: Job; readonly warnings: readonly Warning[] }
@@ -137,6 +136,12 @@ export function toCloth(wire: WireCloth, unit: LengthUnit): Cloth {
     uv: wire.uv ?? null,
     solar: wire.solar ?? null,
     price: wire.price === undefined ? null : parseLengthRate(wire.price),
+    supply: {
+      oneWay: wire.oneWay ?? false,
+      bolt: optionalLength(wire.bolt, unit),
+      orderStep: optionalLength(wire.orderStep, unit),
+      leastOrder: optionalLength(wire.leastOrder, unit),
+    },
   };
   switch (wire.role) {
     case 'face':
@@ -184,51 +189,15 @@ function toRoom(wire: WireRoom, path: string, practice: Practice, unit: LengthUn
         glazing: opening.glazing ?? 'double',
         heatSourceBelow: opening.heatSourceBelow ?? false,
         treatments: opening.treatments.map((treatment, order) =>
-          toTreatment(treatment, at(at(here, 'treatments'), order), practice, unit),
+          readTreatment(
+            treatment,
+            at(at(here, 'treatments'), order),
+            practice,
+            unit,
+            optionalLength(opening.sill, unit),
+          ),
         ),
       };
     }),
   };
-}
-
-function toTreatment(wire: WireTreatment, path: string, practice: Practice, unit: LengthUnit): Treatment {
-  const own = readPractice(wire.practice, practice, unit);
-  const treatment: PanelsTreatment = {
-    kind: 'panels',
-    name: wire.name,
-    key: path,
-    quantity: wire.quantity ?? 1,
-    practice: own,
-    stacks: toStacks(wire),
-    face: wire.face,
-    heading: wire.heading,
-    arrangement: wire.arrangement,
-    mount: { where: wire.mount?.where ?? 'wall', above: optionalLength(wire.mount?.above, unit) ?? ticks(0) },
-    rodWidth: readLength(wire.rodWidth, unit),
-    finishedLength: readLength(wire.finishedLength, unit),
-    fullness: typeof wire.fullness === 'number' ? readThousandths(wire.fullness) : own.fullness[wire.heading],
-    fullnessGiven: typeof wire.fullness === 'number',
-    returns: toReturns(wire, unit),
-    overlap: optionalLength(wire.overlap, unit) ?? ticks(0),
-    halfWidths: typeof wire.widths === 'number' ? Math.round(wire.widths * 2) : null,
-  };
-  return treatment;
-}
-
-/** One number stands for each side that has a return; a single panel has its one on the left. */
-function toReturns(wire: WireTreatment, unit: LengthUnit): PanelsTreatment['returns'] {
-  if (wire.return === undefined) return { left: ticks(0), right: ticks(0) };
-  if (typeof wire.return === 'object')
-    return { left: readLength(wire.return.left, unit), right: readLength(wire.return.right, unit) };
-  const each = readLength(wire.return, unit);
-  return { left: each, right: wire.arrangement === 'single' ? ticks(0) : each };
-}
-
-function toStacks(wire: WireTreatment): Partial<Record<Tier, StackIds>> {
-  const stacks: Partial<Record<Tier, StackIds>> = {};
-  for (const tier of TIERS) {
-    const given = wire.stacks?.[tier];
-    if (given) stacks[tier] = { face: given.face ?? wire.face, behind: given.behind };
-  }
-  return stacks;
 }

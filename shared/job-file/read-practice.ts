@@ -71,6 +71,7 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     spacing: lengths(given.spacing, under.spacing),
     tab: lengths(given.tab, under.tab),
     pocket: lengths(given.pocket, under.pocket),
+    hang: lengths(given.hang, under.hang),
     stackback: {
       unlined: lengths(given.stackback?.unlined, under.stackback.unlined),
       lined: lengths(given.stackback?.lined, under.stackback.lined),

@@ -3,16 +3,13 @@ import * as z from 'zod';
 import { LOCALES } from '../locale.ts';
 import { CURRENCIES } from '../money.ts';
 import {
-  ARRANGEMENTS,
   CLIMATES,
   FACE_FAMILIES,
   FACINGS,
   GLAZINGS,
-  HEADINGS,
   INTERLINING_FAMILIES,
   LINING_FAMILIES,
   MATCHES,
-  MOUNTS,
   ROOM_USES,
 } from '../words.ts';
 import {
@@ -21,7 +18,6 @@ import {
   wireColour,
   wireDate,
   wireFlag,
-  wireFullness,
   wireLength,
   wireLengthRate,
   wireName,
@@ -29,6 +25,7 @@ import {
   wireText,
   wireWeight,
 } from './wire-fields.ts';
+import { wirePanels } from './wire-panels.ts';
 import { wirePractice, wirePriceBook } from './wire-practice.ts';
 
 export const UNITS = ['in', 'cm', 'mm'] as const;
@@ -67,6 +64,10 @@ export const clothBase = {
   uv: wireOptics.optional(),
   solar: wireOptics.optional(),
   price: wireLengthRate.optional(),
+  oneWay: wireFlag().optional().describe('Nap or a pattern that runs one way: no cut may be turned.'),
+  bolt: wireLength.optional().describe('A whole piece of it: no cut and no dye lot is longer.'),
+  orderStep: wireLength.optional().describe("The supplier's own step; else the practice's."),
+  leastOrder: wireLength.optional().describe('The least that the supplier sells.'),
 };
 
 export const wireCloth = z.discriminatedUnion(
@@ -79,51 +80,6 @@ export const wireCloth = z.discriminatedUnion(
   { error: fault('has no role that is known', 'give "role": face, lining or interlining') },
 );
 export type WireCloth = z.infer<typeof wireCloth>;
-
-const wireStack = z.strictObject({
-  face: wireName.optional(),
-  behind: z.array(wireName).describe('Layers behind the face, room to street; [] is unlined.'),
-});
-
-export const wireStacks = z.strictObject({ good: wireStack, better: wireStack, best: wireStack }).partial();
-export type WireStacks = z.infer<typeof wireStacks>;
-
-const quantity = z
-  .number({ error: fault('is not a number', 'give how many of them, 1 or more') })
-  .int({ error: fault('is not a whole number', 'give how many of them, 1 or more') })
-  .min(1, { error: fault('is less than one', 'give how many of them, 1 or more') })
-  .max(500, { error: fault('is more than 500', 'split the job') });
-
-export const wirePanels = z.strictObject({
-  name: wireName,
-  kind: z.literal('panels', { error: fault('is not a kind that is known', 'give panels') }),
-  heading: wireChoice(HEADINGS),
-  arrangement: wireChoice(ARRANGEMENTS),
-  mount: z
-    .strictObject({ where: wireChoice(MOUNTS), above: wireLength.optional().describe('Rod above the frame.') })
-    .optional(),
-  face: wireName.describe('The id of the face cloth.'),
-  rodWidth: wireLength.describe('Rod face, bracket to bracket, before returns and overlap.'),
-  finishedLength: wireLength.describe('Top of the heading to the hem.'),
-  fullness: wireFullness.nullish(),
-  return: z
-    .union([wireLength, z.strictObject({ left: wireLength, right: wireLength })], {
-      error: fault('is not a return', 'give a length, or { "left": 6, "right": 3.5 }'),
-    })
-    .optional(),
-  overlap: wireLength.optional().describe('The whole overlap at the centre, of a pair alone.'),
-  quantity: quantity.optional(),
-  practice: wirePractice.optional(),
-  widths: z
-    .number({ error: fault('is not a number', 'give the widths of each piece, for example 1.5') })
-    .min(0.5, { error: fault('is less than half a width', 'give 0.5 or more') })
-    .max(200, { error: fault('is more than 200 widths', 'give the widths of one piece') })
-    .multipleOf(0.5, { error: fault('is not in half widths', 'give whole or half widths, for example 1.5') })
-    .nullish()
-    .describe('Widths of each piece, given instead of fullness.'),
-  stacks: wireStacks.optional(),
-});
-export type WirePanels = z.infer<typeof wirePanels>;
 
 /** Every kind of treatment, told apart by `kind`. */
 export const wireTreatment = z.discriminatedUnion('kind', [wirePanels], {

@@ -189,6 +189,16 @@ export const wirePractice = z
       INCH_NUMBERS.pocket,
       CENTIMETRE_NUMBERS.pocket,
     ),
+    hang: lengths(
+      {
+        floor: 'Clear of the floor, when the length is found from the fixing.',
+        sill: 'Clear of the sill.',
+        apron: 'Below the sill.',
+        puddle: 'Lying on the floor.',
+      },
+      INCH_NUMBERS.hang,
+      CENTIMETRE_NUMBERS.hang,
+    ),
     stackback: z
       .strictObject({
         unlined: stackRange('unlined'),

@@ -19,7 +19,8 @@ import {
   LINING_FAMILIES as LINING,
   TIERS,
 } from '../words.ts';
-import type { WireCloth, WireJob, WireOpening, WireRoom, WireStacks, WireTreatment } from './wire-job.ts';
+import type { WireCloth, WireJob, WireOpening, WireRoom, WireTreatment } from './wire-job.ts';
+import type { WireStacks } from './wire-stacks.ts';
 
 /** What is still missing of a treatment before it can be priced: the fields, in measuring order. */
 export interface Unfinished {

@@ -1,0 +1,17 @@
+/** Leaves of the wire form as the engines take them. The schema has already refused what cannot be read. */
+import { lengthFrom } from '../length.ts';
+import type { LengthUnit, Ticks } from '../length.ts';
+import { parseLength } from '../parse-length.ts';
+
+/** A wire length in ticks: a bare number in `unit`, or text. */
+export function readLength(value: number | string, unit: LengthUnit): Ticks {
+  if (typeof value === 'number') return lengthFrom(value, unit);
+  const parsed = parseLength(value, unit);
+  if (!parsed.ok) throw new Error(`length was not checked: ${value}`);
+  return parsed.ticks;
+}
+
+/** A ratio in thousandths. */
+export function readThousandths(value: number): number {
+  return Math.round(value * 1000);
+}
