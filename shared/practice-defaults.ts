@@ -5,6 +5,7 @@
 import { lengthFrom } from './length.ts';
 import type { LengthUnit, Ticks } from './length.ts';
 import type {
+  BandAllowances,
   HangAllowances,
   HeadingSpacing,
   LayerAllowances,
@@ -59,6 +60,7 @@ export interface PracticeNumbers {
   readonly tab: Readonly<Record<keyof TabAllowances, number>>;
   readonly pocket: Readonly<Record<keyof PocketAllowances, number>>;
   readonly hang: Readonly<Record<keyof HangAllowances, number>>;
+  readonly band: Readonly<Record<keyof BandAllowances, number>>;
   readonly stackback: Readonly<Record<keyof Practice['stackback'], Readonly<Record<keyof StackRange, number>>>>;
   readonly lining: Readonly<Record<keyof LayerAllowances, number>>;
   readonly interlining: Readonly<Record<keyof LayerAllowances, number>>;
@@ -86,6 +88,7 @@ export const INCH_NUMBERS: PracticeNumbers = {
   tab: { width: 2, drop: 3, seam: 0.5 },
   pocket: { turn: 0.5, ease: 0.5 },
   hang: { floor: 0.5, sill: 0.5, apron: 4, puddle: 7 },
+  band: { seam: 0.5 },
   stackback: {
     unlined: { least: 4, most: 6 },
     lined: { least: 6, most: 8 },
@@ -117,6 +120,7 @@ export const CENTIMETRE_NUMBERS: PracticeNumbers = {
   tab: { width: 5, drop: 7.5, seam: 1.5 },
   pocket: { turn: 1.5, ease: 1.5 },
   hang: { floor: 1.5, sill: 1.5, apron: 10, puddle: 18 },
+  band: { seam: 1.5 },
   stackback: {
     unlined: { least: 10, most: 15 },
     lined: { least: 15, most: 20 },
@@ -158,6 +162,7 @@ export function defaultPractice(unit: LengthUnit): Practice {
     tab: lengths(numbers.tab),
     pocket: lengths(numbers.pocket),
     hang: lengths(numbers.hang),
+    band: lengths(numbers.band),
     stackback: {
       unlined: lengths(numbers.stackback.unlined),
       lined: lengths(numbers.stackback.lined),

@@ -50,6 +50,11 @@ export interface TabAllowances {
   readonly seam: Ticks;
 }
 
+export interface BandAllowances {
+  /** Lost at each long edge of a strip. */
+  readonly seam: Ticks;
+}
+
 /** Where the hem ends when the length is found from the fixing. */
 export interface HangAllowances {
   /** Clear of the floor. */
@@ -101,6 +106,7 @@ export interface Practice {
   readonly tab: TabAllowances;
   readonly pocket: PocketAllowances;
   readonly hang: HangAllowances;
+  readonly band: BandAllowances;
   /** Wall that one width of cloth takes when drawn back, by what hangs behind. */
   readonly stackback: { readonly unlined: StackRange; readonly lined: StackRange; readonly interlined: StackRange };
   readonly lining: LayerAllowances;

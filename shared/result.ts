@@ -21,6 +21,8 @@ export interface TakeoffLine {
   readonly role: ClothRole;
   /** 0 is the face; then the layers behind it, room to street. */
   readonly layer: number;
+  /** What the cloth is for when it is not the body of a layer: `band, leading`. */
+  readonly use?: string;
   /** Widths of one treatment, in halves (8 is 4 widths); null when railroaded. */
   readonly halfWidths: number | null;
   readonly railroaded: boolean;

@@ -2,7 +2,7 @@
 import type { PanelsTreatment } from '#shared/job.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
-import { finishedWidth } from './finished-width.ts';
+import { finishedWidth, headingLength } from './finished-width.ts';
 import { halvesUpToTick, toNearestWhole, upToWhole } from './round.ts';
 import { wavePiece } from './wave.ts';
 
@@ -25,7 +25,7 @@ export function flatAskedMilli(panels: PanelsTreatment): number {
   if (panels.heading === 'wave') return panels.pieces * wavePiece(panels).flatMilli;
   const returns = panels.returns.left + panels.returns.right;
   if (panels.practice.fullnessOver === 'face')
-    return panels.fullness * (panels.rodWidth + panels.overlap) + 1000 * returns;
+    return panels.fullness * (headingLength(panels) + panels.overlap) + 1000 * returns;
   return panels.fullness * finishedWidth(panels);
 }
 
@@ -47,7 +47,7 @@ export function measureWidths(panels: PanelsTreatment, usable: Ticks, halves: nu
 /** Fullness of a flat width (doubled, in ticks) over what it covers; with `face`, returns are taken off both. */
 export function fullnessOf(panels: PanelsTreatment, made2: number): number {
   const returns = panels.returns.left + panels.returns.right;
-  if (panels.practice.fullnessOver === 'face') return (made2 / 2 - returns) / (panels.rodWidth + panels.overlap);
+  if (panels.practice.fullnessOver === 'face') return (made2 / 2 - returns) / (headingLength(panels) + panels.overlap);
   return made2 / 2 / finishedWidth(panels);
 }
 

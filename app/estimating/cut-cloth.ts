@@ -85,6 +85,9 @@ export function orderExtra(cloth: Pick<Cloth, 'repeat'>, rule: Practice['orderEx
   }
 }
 
-export function orderLength(base: Ticks, extra: Ticks, orderStep: Ticks): Ticks {
-  return upToOrderStep(ticks(base + extra), orderStep);
+/** Up to the supplier's step, else the practice's; never less than the supplier sells. */
+export function orderLength(cloth: Pick<Cloth, 'supply'>, base: Ticks, extra: Ticks, orderStep: Ticks): Ticks {
+  const { supply } = cloth;
+  const wanted = upToOrderStep(ticks(base + extra), supply?.orderStep ?? orderStep);
+  return ticks(Math.max(wanted, supply?.leastOrder ?? 0));
 }

@@ -8,13 +8,15 @@ import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { Offer, TakeoffLine } from '#shared/result.ts';
 import type { Cut } from './cut-cloth.ts';
+import { labourOfBands, layBands, workBand } from './bands.ts';
 import { countPhases, cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
 import { finishedWidth } from './finished-width.ts';
 import { countWidths, flatAsked, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
 import type { CountedWidths } from './count-widths.ts';
-import type { Estimate } from './estimate.ts';
+import type { Estimate, EstimateGiven } from './estimate.ts';
 import { labourOf } from './labour-of-panels.ts';
 import { partsOf } from './parts-of-panels.ts';
+import { headingTurn } from './heading-turn.ts';
 import { countPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
 import { layerCut, layerFlat2, layerHalves, linesUp } from './lay-behind.ts';
@@ -36,12 +38,13 @@ export function estimatePanels(
   panels: PanelsTreatment,
   face: FaceCloth,
   behind: readonly BackCloth[],
-  given: { readonly massOf: (cloth: Cloth) => number; readonly say: Say; readonly billableWidth: Ticks },
+  given: EstimateGiven,
 ): Estimate {
   const { massOf, say } = given;
   const laid = layFace(panels, face, behind, massOf(face));
   const layers = behind.map((layer, index) => layLayer(panels, layer, index + 1, laid, massOf(layer)));
-  const takeoff = [laid.line, ...layers];
+  const bands = layBands(panels, laid, given.clothOf);
+  const takeoff = [laid.line, ...layers, ...bands.map((band) => band.line)];
   const grams = takeoff.reduce((sum, line) => sum + line.grams, 0);
   const halves = laid.counted?.halves ?? upToWhole(2 * laid.made2, 2 * face.usableWidth);
   const points = countPoints(panels, laid.made2, laid.counted?.halves ?? null);
@@ -57,23 +60,23 @@ export function estimatePanels(
     stackback: measureStackback(panels, halves, behind),
     seamsLineUp: behind.every((layer) => linesUp(layer, face.usableWidth)),
     parts: partsOf(panels, laid, points),
-    labour: labourOf(panels, face, behind, laid, given.billableWidth),
+    labour: [...labourOf(panels, face, behind, laid, given.billableWidth), ...labourOfBands(bands)],
     offer,
     working: [
       ...workFace(panels, face, behind, laid, say),
       ...workPoints(panels, points, say),
       ...workCut(panels, face, laid, say),
       ...behind.flatMap((layer, index) => workLayer(panels, layer, laid, layers[index] ?? laid.line, say)),
-      ...workWeight(panels, [face, ...behind], takeoff, grams, massOf, say),
+      ...bands.flatMap((band) => workBand(band, say)),
+      ...workWeight(panels, [face, ...behind], [laid.line, ...layers], grams, massOf, say),
     ],
   };
 }
 
 /** Plain cut of the face: finished length, heading, hem and squaring, made longer for what washing takes. */
 export function plainCutOf(panels: PanelsTreatment, lined: boolean): Ticks {
-  const turns = panels.practice.headingAllowance[panels.heading];
   const { bottomHem, squaring, shrinkage } = panels.practice;
-  const asked = panels.finishedLength + (lined ? turns.lined : turns.unlined) + bottomHem + squaring;
+  const asked = panels.finishedLength + headingTurn(panels, lined) + bottomHem + squaring;
   return upForShrinkage(ticks(asked), shrinkage);
 }
 
@@ -156,6 +159,7 @@ function layLine(
     handbook,
     plan,
     order: orderLength(
+      cloth,
       practice.orderFrom === 'plan' ? plan : handbook,
       orderExtra(cloth, practice.orderExtra),
       practice.orderStep,
@@ -186,7 +190,7 @@ function laySideways(
     repeatsPerCut: null,
     handbook: length,
     plan: length,
-    order: orderLength(length, orderExtra(cloth, practice.orderExtra), practice.orderStep),
+    order: orderLength(cloth, length, orderExtra(cloth, practice.orderExtra), practice.orderStep),
   };
 }
 

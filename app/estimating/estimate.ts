@@ -1,10 +1,12 @@
 /** What every estimator returns, whatever the treatment: quantities, parts and labour with their working. */
+import type { Cloth } from '#shared/cloth.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { WorkName } from '#shared/labour.ts';
 import type { Part } from '#shared/parts.ts';
 import type { Offer, TakeoffLine, WorkingStep } from '#shared/result.ts';
 import type { Heading } from '#shared/words.ts';
 import type { Pleats } from './pleats.ts';
+import type { Say } from './say.ts';
 import type { Stackback } from './stackback.ts';
 
 /** Work that the price book has a rate for; of all quantity. */
@@ -13,6 +15,17 @@ export type Labour =
   | { readonly work: 'interlining' | 'blackout'; readonly widths: number }
   /** `count` of pieces, or of feet or parts of them where the work is priced by the foot. */
   | { readonly work: WorkName; readonly count: number };
+
+/** What an estimator is given besides the treatment and its stack. */
+export interface EstimateGiven {
+  /** Grams a square metre of a cloth, known or typical. */
+  readonly massOf: (cloth: Cloth) => number;
+  /** Cloth by its id: bands and other cloth that is neither face nor layer. */
+  readonly clothOf: (id: string) => Cloth | null;
+  readonly say: Say;
+  /** What labour counts a width by. */
+  readonly billableWidth: Ticks;
+}
 
 export interface Estimate {
   readonly finished: { readonly width: Ticks; readonly length: Ticks };

@@ -2,6 +2,7 @@
 import type { PanelsTreatment } from '#shared/job.ts';
 import { areaOf } from '#shared/weight.ts';
 import type { BackCloth } from '#shared/cloth.ts';
+import { headingTurn } from './heading-turn.ts';
 import { layerCut, layerFlat2 } from './lay-behind.ts';
 
 /** Width and length in ticks that hang on the rod, for one treatment. */
@@ -12,11 +13,10 @@ export interface Hung {
 
 /** The face: its flat width with side hems, its length with heading and hem; squaring is trimmed away. */
 export function hungFace(panels: PanelsTreatment, made2: number, lined: boolean): Hung {
-  const turns = panels.practice.headingAllowance[panels.heading];
   const sides = 2 * panels.pieces * panels.practice.sideHem;
   return {
     width: made2 / 2 + sides,
-    length: panels.finishedLength + (lined ? turns.lined : turns.unlined) + panels.practice.bottomHem,
+    length: panels.finishedLength + headingTurn(panels, lined) + panels.practice.bottomHem,
   };
 }
 

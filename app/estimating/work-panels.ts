@@ -4,12 +4,14 @@ import type { PanelsTreatment } from '#shared/job.ts';
 import { TICKS_PER_YARD } from '#shared/length.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
 import { flatAsked } from './count-widths.ts';
-import { finishedWidth } from './finished-width.ts';
+import { finishedWidth, headingLength } from './finished-width.ts';
 import { orderExtra } from './cut-cloth.ts';
 import type { Cut } from './cut-cloth.ts';
 import type { LaidFace } from './laid-face.ts';
+import { headingTurn } from './heading-turn.ts';
 import { allowancesOf, layerFlat2, linesUp } from './lay-behind.ts';
 import { step } from './say.ts';
+import { workMeasures } from './work-measures.ts';
 import type { Say } from './say.ts';
 import { wavePiece } from './wave.ts';
 import { GRAMS_PER_OUNCE } from '#shared/weight.ts';
@@ -26,10 +28,11 @@ export function workFace(
   const { practice, returns } = panels;
   const width = finishedWidth(panels);
   const steps = [
+    ...workMeasures(panels, say),
     step(
       'finished-width',
       'width with returns and overlap',
-      `${say.length(panels.rodWidth)} + ${say.length(returns.left)} + ${say.length(returns.right)} + ${say.length(panels.overlap)}`,
+      `${say.length(headingLength(panels))} + ${say.length(returns.left)} + ${say.length(returns.right)} + ${say.length(panels.overlap)}`,
       say.length(width),
       'rod face, both returns, the whole overlap',
     ),
@@ -60,8 +63,7 @@ export function workFace(
         'the cut length fits across the cloth, and this way takes less of it',
       ),
     );
-  const turns = practice.headingAllowance[panels.heading];
-  const turn = behind.length > 0 ? turns.lined : turns.unlined;
+  const turn = headingTurn(panels, behind.length > 0);
   const parts = [
     panels.finishedLength,
     turn,
@@ -95,7 +97,7 @@ function workFlat(panels: PanelsTreatment, say: Say): WorkingStep {
   const over = practice.fullnessOver;
   const formula =
     over === 'face'
-      ? `(${say.length(panels.rodWidth)} + ${say.length(panels.overlap)}) × ${times} + ${say.length(returns.left + returns.right)}`
+      ? `(${say.length(headingLength(panels))} + ${say.length(panels.overlap)}) × ${times} + ${say.length(returns.left + returns.right)}`
       : `${say.length(finishedWidth(panels))} × ${times}`;
   return step('flat-width', 'flat width', formula, value, `${source}; practice: fullness over ${over}`);
 }
@@ -126,7 +128,7 @@ function workFullness(panels: PanelsTreatment, laid: LaidFace, say: Say): Workin
   const top = `${say.widths(halves)} × ${say.length(laid.usable)}${lost} − ${edges} × ${say.length(practice.sideHem)}`;
   const face = practice.fullnessOver === 'face';
   const formula = face
-    ? `(${top} − ${say.length(returns.left + returns.right)}) ÷ (${say.length(panels.rodWidth)} + ${say.length(panels.overlap)})`
+    ? `(${top} − ${say.length(returns.left + returns.right)}) ÷ (${say.length(headingLength(panels))} + ${say.length(panels.overlap)})`
     : `(${top}) ÷ ${say.length(finishedWidth(panels))}`;
   return step(
     'fullness-made',

@@ -28,7 +28,7 @@ export function workRows(
       `${cloth.name}, laid out`,
       `${sayRows(cloth, laid, say)}; by the chart ${say.cloth(line.handbook)}`,
       say.cloth(line.plan),
-      `${laid.rows.map((row) => `${row.cuts} full-width ${row.cuts === 1 ? 'cut' : 'cuts'}: ${row.name}`).join('; ')}`,
+      laid.rows.map((row) => `${row.cuts} full-width ${row.cuts === 1 ? 'cut' : 'cuts'}: ${row.name}`).join('; '),
     ),
     workOrder(key, cloth, line, practice, say),
   ];

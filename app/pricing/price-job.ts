@@ -186,6 +186,7 @@ function studyStacks(room: Room, opening: Opening, panels: PanelsTreatment, { jo
     if (found) return found;
     const estimate = estimatePanels(panels, face, behind, {
       massOf: (cloth) => weightOf(cloth).gramsPerM2,
+      clothOf: (id) => resolveCloth(id, job.cloth),
       say,
       billableWidth: job.priceBook.labour.billableWidth,
     });
@@ -229,9 +230,8 @@ function priceTier(
   const face = own?.role === 'face' ? own : usual;
   const behind = behindOf(stack.behind, job.cloth);
   const { estimate, judgement } = study(face, behind);
-  const cloths = [face, ...behind];
-  estimate.takeoff.forEach((line, index) => {
-    const cloth = cloths[index];
+  estimate.takeoff.forEach((line) => {
+    const cloth = resolveCloth(line.cloth, job.cloth);
     if (cloth) pricing.planned[tier].push({ line, cloth, repeatRule: panels.practice.repeatRule });
   });
   return {
@@ -242,7 +242,12 @@ function priceTier(
     takeoff: estimate.takeoff,
     grams: estimate.grams,
     judgement,
-    price: priceStack(cloths, estimate, { rates, currency: job.currency, say }),
+    price: priceStack(estimate, {
+      clothOf: (id) => resolveCloth(id, job.cloth),
+      rates,
+      currency: job.currency,
+      say,
+    }),
     pleats: estimate.pleats,
     stackback: estimate.stackback,
     offer: estimate.offer,

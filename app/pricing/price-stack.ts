@@ -19,12 +19,13 @@ interface Pricing {
   readonly rates: RateBook;
   readonly currency: Currency;
   readonly say: Say;
+  readonly clothOf: (id: string) => Cloth | null;
 }
 
-/** `cloths` are the face and the layers behind it, as in the take-off. Null while a needed rate is missing. */
-export function priceStack(cloths: readonly Cloth[], estimate: Estimate, pricing: Pricing): Price | null {
+/** Null while a needed rate is missing. */
+export function priceStack(estimate: Estimate, pricing: Pricing): Price | null {
   const lines = [
-    ...priceCloth(cloths, estimate, pricing),
+    ...priceCloth(estimate, pricing),
     ...estimate.labour.map((labour) => priceLabour(labour, pricing)),
     ...estimate.parts.map((part) => pricePart(part, pricing)).filter((line) => line !== 'not sold'),
   ];
@@ -33,13 +34,14 @@ export function priceStack(cloths: readonly Cloth[], estimate: Estimate, pricing
   return { total: sumMoney(known.map((line) => line.amount)), lines: known };
 }
 
-function priceCloth(cloths: readonly Cloth[], estimate: Estimate, pricing: Pricing): (PriceLine | null)[] {
-  const { rates, say } = pricing;
-  return estimate.takeoff.map((line, index) => {
-    const cloth = cloths[index];
+function priceCloth(estimate: Estimate, pricing: Pricing): (PriceLine | null)[] {
+  const { rates, say, clothOf } = pricing;
+  return estimate.takeoff.map((line) => {
+    const cloth = clothOf(line.cloth);
     const rate = cloth ? rates.cloth(cloth) : null;
     if (!cloth || !rate) return null;
-    const label = `${cloth.name}, ${say.cloth(line.order)}`;
+    const use = line.use === undefined ? '' : `, ${line.use}`;
+    const label = `${cloth.name}${use}, ${say.cloth(line.order)}`;
     return byLength('cloth', label, rate, line.order, rates.book.markup.cloth, pricing);
   });
 }

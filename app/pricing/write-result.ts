@@ -79,6 +79,7 @@ function writeLine(job: Job, line: TakeoffLine): WireResult['treatments'][number
     name: resolveCloth(line.cloth, job.cloth)?.name ?? line.cloth,
     role: line.role,
     layer: line.layer,
+    ...(line.use === undefined ? {} : { use: line.use }),
     widths: line.halfWidths === null ? null : line.halfWidths / 2,
     railroaded: line.railroaded,
     cuts: line.cuts,

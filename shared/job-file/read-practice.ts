@@ -72,6 +72,7 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     tab: lengths(given.tab, under.tab),
     pocket: lengths(given.pocket, under.pocket),
     hang: lengths(given.hang, under.hang),
+    band: lengths(given.band, under.band),
     stackback: {
       unlined: lengths(given.stackback?.unlined, under.stackback.unlined),
       lined: lengths(given.stackback?.lined, under.stackback.lined),

@@ -199,6 +199,7 @@ export const wirePractice = z
       INCH_NUMBERS.hang,
       CENTIMETRE_NUMBERS.hang,
     ),
+    band: lengths({ seam: 'Lost at each long edge of a band.' }, INCH_NUMBERS.band, CENTIMETRE_NUMBERS.band),
     stackback: z
       .strictObject({
         unlined: stackRange('unlined'),

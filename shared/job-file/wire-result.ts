@@ -20,6 +20,7 @@ const takeoff = z.strictObject({
   name: z.string(),
   role: z.enum(CLOTH_ROLES),
   layer: z.int().min(0).describe('0 is the face, then room to street.'),
+  use: z.string().optional().describe('What the cloth is for when it is not the body of a layer.'),
   widths: z.number().nullable().describe('Of one treatment, all pieces; null when the cloth runs sideways.'),
   railroaded: z.boolean(),
   cuts: z.int().describe('Full-width cuts of all quantity.'),

@@ -20,7 +20,7 @@ function fixAll<T extends object>(given: T, keys: readonly (keyof T)[], unit: Le
 }
 
 /** Groups that hold nothing but lengths. */
-const LENGTH_GROUPS = ['spacing', 'tab', 'pocket', 'hang', 'lining', 'interlining'] as const;
+const LENGTH_GROUPS = ['spacing', 'tab', 'pocket', 'hang', 'band', 'lining', 'interlining'] as const;
 
 function fixGroup<T extends object>(group: T, unit: LengthUnit): T {
   return fixAll(group, Object.keys(group) as (keyof T)[], unit);

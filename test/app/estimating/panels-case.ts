@@ -3,7 +3,7 @@ import { estimatePanels } from '#app/estimating/estimate-panels.ts';
 import type { Estimate } from '#app/estimating/estimate.ts';
 import { speaker } from '#app/estimating/say.ts';
 import { resolveCloth, weightOf } from '#app/lining/resolve-cloth.ts';
-import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
+import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
 import type { PanelsTreatment } from '#shared/job.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import type { WireJob } from '#shared/job-file/wire-job.ts';
@@ -23,6 +23,9 @@ export interface PanelsCase {
   readonly linings?: readonly WireBack[];
   readonly behind?: readonly string[];
   readonly practice?: WireJob['practice'];
+  /** More cloth, such as a contrast. */
+  readonly more?: WireJob['cloth'];
+  readonly sill?: number;
 }
 
 export const PLAIN_PRACTICE: WireJob['practice'] = {};
@@ -35,7 +38,11 @@ export function jobOf(given: PanelsCase): WireJob {
     client: { name: 'Invented client' },
     priceBook: 'example',
     ...(given.practice ? { practice: given.practice } : {}),
-    cloth: [{ id: 'face', role: 'face', width: 54, price: '42.00/yd', ...given.cloth }, ...(given.linings ?? [])],
+    cloth: [
+      { id: 'face', role: 'face', width: 54, price: '42.00/yd', ...given.cloth },
+      ...(given.linings ?? []),
+      ...(given.more ?? []),
+    ],
     rooms: [
       {
         name: 'Room',
@@ -45,6 +52,7 @@ export function jobOf(given: PanelsCase): WireJob {
             name: 'Window',
             width: 60,
             height: 54,
+            ...(given.sill === undefined ? {} : { sill: given.sill }),
             treatments: [
               {
                 name: 'Panels',
@@ -66,7 +74,14 @@ export function jobOf(given: PanelsCase): WireJob {
   };
 }
 
-export function readPanels(given: PanelsCase): { panels: PanelsTreatment; face: FaceCloth; behind: BackCloth[] } {
+export interface ReadPanels {
+  readonly panels: PanelsTreatment;
+  readonly face: FaceCloth;
+  readonly behind: BackCloth[];
+  readonly cloths: readonly Cloth[];
+}
+
+export function readPanels(given: PanelsCase): ReadPanels {
   const read = readJob(jobOf(given));
   if (!read.ok) throw new Error(read.faults.map(sayFault).join('\n'));
   const panels = read.job.rooms[0]?.openings[0]?.treatments[0];
@@ -77,7 +92,7 @@ export function readPanels(given: PanelsCase): { panels: PanelsTreatment; face: 
     if (!cloth || cloth.role === 'face') throw new Error(`no lining ${id}`);
     return cloth;
   });
-  return { panels, face, behind };
+  return { panels, face, behind, cloths: read.job.cloth };
 }
 
 export interface CaseResult extends Estimate {
@@ -87,10 +102,11 @@ export interface CaseResult extends Estimate {
 }
 
 export function estimateCase(given: PanelsCase): CaseResult {
-  const { panels, face, behind } = readPanels(given);
+  const { panels, face, behind, cloths } = readPanels(given);
   const units = given.units ?? 'in';
   const estimate = estimatePanels(panels, face, behind, {
     massOf: (cloth) => weightOf(cloth).gramsPerM2,
+    clothOf: (id) => resolveCloth(id, cloths),
     say: speaker(units, 'en-US'),
     billableWidth: lengthFrom(54, 'in'),
   });

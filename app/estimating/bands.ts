@@ -1,0 +1,120 @@
+/** Strips of another cloth along leading edges, sides or hem: doubled, as many across their cloth as fit. */
+import type { Cloth } from '#shared/cloth.ts';
+import { exhaustive } from '#shared/fault.ts';
+import type { Band, PanelsTreatment } from '#shared/job.ts';
+import { TICKS_PER_INCH, ticks } from '#shared/length.ts';
+import type { Ticks } from '#shared/length.ts';
+import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
+import { cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
+import type { Labour } from './estimate.ts';
+import type { LaidFace } from './laid-face.ts';
+import { downToWhole, halvesUpToTick, upToWhole } from './round.ts';
+import { step } from './say.ts';
+import type { Say } from './say.ts';
+
+export interface LaidBand {
+  readonly band: Band;
+  readonly cloth: Cloth;
+  readonly line: TakeoffLine;
+  readonly strips: number;
+  readonly across: number;
+  readonly cutWidth: Ticks;
+  /** Finished length of all strips, for labour. */
+  readonly finished: number;
+}
+
+/** Every band whose cloth is known; `check-job.ts` has refused the others. */
+export function layBands(panels: PanelsTreatment, laid: LaidFace, clothOf: (id: string) => Cloth | null): LaidBand[] {
+  return panels.bands.flatMap((band) => {
+    const cloth = clothOf(band.cloth);
+    return cloth ? [layBand(panels, band, cloth, laid)] : [];
+  });
+}
+
+function layBand(panels: PanelsTreatment, band: Band, cloth: Cloth, laid: LaidFace): LaidBand {
+  const { practice, quantity } = panels;
+  const cutWidth = ticks(2 * (band.width + practice.band.seam));
+  const along = band.edge === 'hem';
+  const made = halvesUpToTick(laid.made2);
+  // A hem strip runs across its cloth and is joined; a side strip is as long as the face's cut.
+  const strips = along ? upToWhole(made * quantity, cloth.usableWidth) : edgesOf(panels, band) * quantity;
+  const across = along ? 1 : Math.max(1, downToWhole(cloth.usableWidth, cutWidth));
+  const plain = along ? cutWidth : laid.cut.plain;
+  const cut = cutToRepeat(plain, along ? null : cloth.repeat, practice.repeatRule);
+  const cuts = upToWhole(strips, across);
+  const repeat = along ? null : cloth.repeat;
+  const handbook = handbookLength(cut, cuts, repeat);
+  const plan = planAlone(cut, cuts, repeat, { level: cuts, dropped: 0 });
+  const base = practice.orderFrom === 'plan' ? plan : handbook;
+  return {
+    band,
+    cloth,
+    strips,
+    across,
+    cutWidth,
+    finished: along ? made * quantity : panels.finishedLength * strips,
+    line: {
+      cloth: cloth.id,
+      role: cloth.role,
+      layer: 0,
+      use: `band, ${EDGES[band.edge]}`,
+      halfWidths: null,
+      railroaded: false,
+      cuts,
+      fullnessMade: null,
+      plainCut: cut.plain,
+      cutLength: cut.length,
+      repeatsPerCut: cut.repeats,
+      handbook,
+      plan,
+      order: orderLength(cloth, base, orderExtra(cloth, practice.orderExtra), practice.orderStep),
+      grams: 0,
+    },
+  };
+}
+
+const EDGES: Readonly<Record<Band['edge'], string>> = {
+  leading: 'leading edge',
+  hem: 'hem',
+  'both-sides': 'both sides',
+};
+
+function edgesOf(panels: PanelsTreatment, band: Band): number {
+  switch (band.edge) {
+    case 'leading':
+    case 'hem':
+      return panels.pieces;
+    case 'both-sides':
+      return 2 * panels.pieces;
+    default:
+      return exhaustive(band.edge);
+  }
+}
+
+/** By the foot or part of it. */
+export function labourOfBands(bands: readonly LaidBand[]): Labour[] {
+  const finished = bands.reduce((sum, each) => sum + each.finished, 0);
+  return finished === 0 ? [] : [{ work: 'bandPerFoot', count: upToWhole(finished, 12 * TICKS_PER_INCH) }];
+}
+
+export function workBand({ band, cloth, line, strips, across, cutWidth }: LaidBand, say: Say): WorkingStep[] {
+  const edge = EDGES[band.edge];
+  const cut = `${strips} strips of ${say.length(cutWidth)} × ${say.length(line.plainCut)}`;
+  const formula = band.edge === 'hem' ? `${cut}, across the cloth` : `${cut}, ${across} across: ${line.cuts} cuts`;
+  return [
+    step(
+      `band-${band.edge}`,
+      `${cloth.name}, band on the ${edge}`,
+      formula,
+      say.cloth(line.plan),
+      'practice: doubled, a seam at each long edge',
+    ),
+    step(
+      `band-${band.edge}-order`,
+      `${cloth.name}, order`,
+      say.cloth(line.plan),
+      say.cloth(line.order),
+      'up to the order step',
+    ),
+  ];
+}
