@@ -228,8 +228,12 @@ function usedCloth(document: ProjectDocument): ClothRecord[] {
   // Linings of her own are offered to the lining engine even before a stack names one.
   for (const cloth of [...own, ...library])
     if ((codes.has(cloth.code) || cloth.role !== 'face') && !found.has(cloth.code)) found.set(cloth.code, cloth);
+  // A project's own lining under a generic id stands before the generic one, even where no stack names it.
   return [...found.values()].filter(
-    (cloth) => codes.has(cloth.code) || !GENERIC_CLOTH_IDS.some((id) => id === cloth.code),
+    (cloth) =>
+      codes.has(cloth.code) ||
+      cloth.projectId === document.project.id ||
+      !GENERIC_CLOTH_IDS.some((id) => id === cloth.code),
   );
 }
 

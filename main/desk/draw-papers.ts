@@ -1,0 +1,69 @@
+/** Draws papers with what the desk has and the documents lack: fonts, a lasting name, the page of the place. */
+import type { DrawnDocument, PageSize } from '#app/documents/document-given.ts';
+import { drawMeasureSheet } from '#app/documents/draw-measure-sheet.ts';
+import { drawProposal } from '#app/documents/draw-proposal.ts';
+import { MissingLetter } from '#app/documents/missing-letter.ts';
+import type { ProposalPaper } from '#app/proposal/proposal-paper.ts';
+import type { Locale } from '#shared/locale.ts';
+import type { ProjectDocument, SettingsRecord } from '#shared/records/records.ts';
+import { localDate } from './calendar.ts';
+import { badInput } from './desk-errors.ts';
+import type { DeskParts } from './desk-parts.ts';
+
+/** Letter paper where it is what shops sell; ISO 216 elsewhere. */
+function pageOf(locale: Locale): PageSize {
+  return locale === 'en-US' || locale === 'en-CA' ? 'letter' : 'a4';
+}
+
+/** The PDF of a proposal. The same id and paper give the same bytes. Throws BAD_INPUT when no typeface has a letter. */
+export async function drawProposalPaper(
+  parts: DeskParts,
+  id: string,
+  paper: ProposalPaper,
+  locale: Locale,
+): Promise<DrawnDocument> {
+  const given = { fonts: await parts.readFonts(), id, programVersion: parts.programVersion, page: pageOf(locale) };
+  return tellMissingLetter(() => drawProposal(paper, given));
+}
+
+/** A sheet to measure with: of a project's rooms and windows, or blank. */
+export async function drawMeasurePaper(
+  parts: DeskParts,
+  settings: SettingsRecord,
+  document: ProjectDocument | null,
+): Promise<DrawnDocument> {
+  const locale = document?.project.locale ?? settings.locale;
+  const rooms = (document?.rooms ?? []).map((room) => ({
+    name: room.name,
+    windows: room.openings.map((opening) => opening.name),
+  }));
+  const fonts = await parts.readFonts();
+  return tellMissingLetter(() =>
+    drawMeasureSheet({
+      fonts,
+      id: document?.project.id ?? 'blank',
+      programVersion: parts.programVersion,
+      page: pageOf(locale),
+      letterhead: { name: settings.letterhead.name, lines: settings.letterhead.lines },
+      client: document?.client.name ?? null,
+      date: localDate(parts.clock()),
+      units: document?.project.units ?? settings.units,
+      rooms,
+    }),
+  );
+}
+
+async function tellMissingLetter(draw: () => Promise<DrawnDocument>): Promise<DrawnDocument> {
+  try {
+    return await draw();
+  } catch (error) {
+    if (!(error instanceof MissingLetter)) throw error;
+    throw badInput([
+      {
+        path: error.field,
+        wrong: `"${error.letter}" is in none of the paper's typefaces`,
+        right: 'write it in Latin letters',
+      },
+    ]);
+  }
+}

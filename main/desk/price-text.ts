@@ -1,0 +1,32 @@
+/** From a job to its priced result, with every fault told as BAD_INPUT: the same for job files and for the portfolio. */
+import { priceJob } from '#app/pricing/price-job.ts';
+import { writeResult } from '#app/pricing/write-result.ts';
+import type { Fault } from '#shared/fault.ts';
+import type { Job } from '#shared/job.ts';
+import type { ReadJob } from '#shared/job-file/read-job.ts';
+import type { WireResult } from '#shared/job-file/wire-result.ts';
+import type { JobResult } from '#shared/result.ts';
+import { badInput } from './desk-errors.ts';
+
+export interface PricedJob {
+  readonly job: Job;
+  readonly result: JobResult;
+  readonly wire: WireResult;
+}
+
+/** Prices what was read. `tell` may say a fault in other words, such as with another path. */
+export function priceRead(read: ReadJob, tell: (fault: Fault) => Fault = (fault) => fault): PricedJob {
+  if (!read.ok) throw badInput(read.faults.map(tell));
+  const result = priceJob(read.job, read.warnings);
+  const faults = [...result.faults.map(tell), ...findMissingRates(result)];
+  if (faults.length > 0) throw badInput(faults);
+  return { job: read.job, result, wire: writeResult(read.job, result) };
+}
+
+function findMissingRates(result: JobResult): Fault[] {
+  return result.missingRates.map(({ rate, says }) => ({
+    path: `priceBook.${rate}`,
+    wrong: 'is not set, and this job needs it',
+    right: `enter ${says}, or use the example rates ("priceBook": "example")`,
+  }));
+}

@@ -1,0 +1,83 @@
+/** Papers by address, `/papers/<kind>/<id>`: what a page shows or offers for download. */
+import { ORPCError } from '@orpc/server';
+import type { Paper } from '#main/host/served-desk.ts';
+import { writeDraft } from '#main/mail/write-draft.ts';
+import { makeFileName } from '#main/files/make-file-name.ts';
+import { readMailDraft } from '#main/portfolio/mail-drafts.ts';
+import { PortfolioUnavailable } from '#main/portfolio/portfolio-trouble.ts';
+import { DEFAULT_SETTINGS, readSettings } from './default-settings.ts';
+import { mustFind } from './desk-errors.ts';
+import type { DeskParts } from './desk-parts.ts';
+import { drawMeasurePaper } from './draw-papers.ts';
+import { exportJob } from './jobs.ts';
+import { readDocument } from './read-document.ts';
+import { namePaperToSend, readStoredPaper } from './write-paper-out.ts';
+
+type Reader = (parts: DeskParts, id: string) => Promise<Paper>;
+
+const READERS: Readonly<Record<string, Reader>> = {
+  proposal: readProposalPaper,
+  draft: readDraftPaper,
+  'measure-sheet': readMeasureSheet,
+  job: readJobPaper,
+};
+
+/** The paper of that kind and id; null when there is none, or when the portfolio that would hold it cannot be opened. */
+export async function readPaper(parts: DeskParts, kind: string, id: string): Promise<Paper | null> {
+  const reader = Object.hasOwn(READERS, kind) ? READERS[kind] : undefined;
+  if (reader === undefined) return null;
+  try {
+    return await reader(parts, id);
+  } catch (error) {
+    if (error instanceof PortfolioUnavailable) return null;
+    if (error instanceof ORPCError && error.code === 'NOT_FOUND') return null;
+    throw error;
+  }
+}
+
+async function readProposalPaper(parts: DeskParts, id: string): Promise<Paper> {
+  const { proposal, pdf } = readStoredPaper(parts, id);
+  return { name: namePaperToSend(proposal), type: 'application/pdf', bytes: pdf };
+}
+
+async function readDraftPaper(parts: DeskParts, id: string): Promise<Paper> {
+  const draft = mustFind(
+    parts.door.read((reading) => readMailDraft(reading, id)),
+    'proposal',
+    id,
+  );
+  const { proposal, pdf } = readStoredPaper(parts, draft.proposalId);
+  const attachment = { name: namePaperToSend(proposal), bytes: pdf };
+  const bytes = await writeDraft({ ...draft, date: new Date(draft.createdAt), attachment });
+  return {
+    name: makeFileName(`${proposal.clientName} ${proposal.number}`, 'Proposal', '.eml'),
+    type: 'message/rfc822',
+    bytes,
+  };
+}
+
+async function readMeasureSheet(parts: DeskParts, id: string): Promise<Paper> {
+  if (id !== 'blank') {
+    const document = parts.door.read((reading) => readDocument(reading, id));
+    const { bytes } = await drawMeasurePaper(parts, document.settings, document);
+    const name = makeFileName(`${document.client.name} measure sheet`, 'Measure sheet', '.pdf');
+    return { name, type: 'application/pdf', bytes };
+  }
+  const { bytes } = await drawMeasurePaper(parts, readSettingsOrDefaults(parts), null);
+  return { name: 'Measure sheet.pdf', type: 'application/pdf', bytes };
+}
+
+/** A blank sheet can be had even while the portfolio cannot. */
+function readSettingsOrDefaults(parts: DeskParts): typeof DEFAULT_SETTINGS {
+  try {
+    return parts.door.read(readSettings);
+  } catch (error) {
+    if (error instanceof PortfolioUnavailable) return DEFAULT_SETTINGS;
+    throw error;
+  }
+}
+
+async function readJobPaper(parts: DeskParts, id: string): Promise<Paper> {
+  const { text, fileName } = exportJob(parts, id);
+  return { name: fileName, type: 'application/json', bytes: Buffer.from(text, 'utf8') };
+}

@@ -1,0 +1,231 @@
+/** A job file as records of the portfolio: what `write-job.ts` in shared writes back to the very same job. */
+import type * as z from 'zod';
+import type { Fault } from '#shared/fault.ts';
+import { at } from '#shared/fault.ts';
+import { readLength, readThousandths } from '#shared/job-file/read-practice.ts';
+import { practiceWithUnits, priceBookWithUnits } from '#shared/job-file/with-units.ts';
+import type { WireCloth, WireJob, WireOpening, WireRoom, WireTreatment } from '#shared/job-file/wire-job.ts';
+import type { WireStacks } from '#shared/job-file/wire-stacks.ts';
+import type { LengthUnit, Ticks } from '#shared/length.ts';
+import {
+  clientRecord,
+  clothRecord,
+  openingRecord,
+  projectRecord,
+  roomRecord,
+  treatmentRecord,
+} from '#shared/records/records.ts';
+import type {
+  ClientRecord,
+  ClothRecord,
+  OpeningDocument,
+  ProjectRecord,
+  RoomDocument,
+  SettingsRecord,
+  StacksRecord,
+  TreatmentRecord,
+} from '#shared/records/records.ts';
+import { completePractice } from './complete-practice.ts';
+import { newClient, newCloth, newOpening, newProject, newRoom, newTreatment, PLAINEST } from './new-records.ts';
+import type { Birth } from './new-records.ts';
+
+export interface RecordedJob {
+  readonly client: ClientRecord;
+  readonly project: ProjectRecord;
+  readonly rooms: readonly RoomDocument[];
+  readonly cloth: readonly ClothRecord[];
+  /** What the file holds and the portfolio cannot: texts that are too long. */
+  readonly faults: readonly Fault[];
+}
+
+export interface RecordingGiven {
+  readonly birth: () => Birth;
+  readonly settings: SettingsRecord;
+  readonly projectName: string;
+  /** The invented household follows the decorator's own practice, so that she sees what her settings do. */
+  readonly sample: boolean;
+}
+
+/** Records of a job file that was read without a fault. */
+export function recordJob(wire: WireJob, given: RecordingGiven): RecordedJob {
+  const { birth, sample } = given;
+  const unit = wire.units;
+  const faults: Fault[] = [];
+  const check = <Kept extends object>(schema: z.ZodType, record: Kept, path: string): Kept => {
+    faults.push(...findFaults(schema, record, path));
+    return record;
+  };
+  const client: ClientRecord = {
+    ...newClient(birth()),
+    name: wire.client.name,
+    email: wire.client.email ?? '',
+    address: wire.client.address ?? '',
+    sample,
+  };
+  const project: ProjectRecord = {
+    ...newProject(birth(), client.id, given.settings),
+    name: given.projectName,
+    units: unit,
+    currency: wire.currency,
+    locale: wire.locale ?? 'en-US',
+    practice: recordPractice(wire, unit, sample),
+    priceBook: recordPriceBook(wire, unit),
+  };
+  const cloth = (wire.cloth ?? []).map((each, index) =>
+    check(clothRecord, recordCloth(each, project.id, birth(), unit), at('cloth', index)),
+  );
+  const rooms = wire.rooms.map((room, position) => {
+    const path = at('rooms', position);
+    const recorded = recordRoom(room, newRoom(birth(), project.id, position), unit, birth);
+    check(roomRecord, recorded, path);
+    recorded.openings.forEach((opening, index) => {
+      const openingPath = at(at(path, 'openings'), index);
+      check(openingRecord, opening, openingPath);
+      opening.treatments.forEach((treatment, order) =>
+        check(treatmentRecord, treatment, at(at(openingPath, 'treatments'), order)),
+      );
+    });
+    return recorded;
+  });
+  check(clientRecord, client, 'client');
+  check(projectRecord, project, '');
+  return { client, project, rooms, cloth, faults };
+}
+
+function findFaults(schema: z.ZodType, record: object, path: string): Fault[] {
+  const checked = schema.safeParse(record);
+  if (checked.success) return [];
+  return checked.error.issues.map((issue) => ({
+    path: issue.path.reduce<string>((so, step) => at(so, typeof step === 'number' ? step : String(step)), path),
+    wrong: issue.code === 'too_big' ? `has more than ${String(issue.maximum)} letters` : 'cannot be kept',
+    right: 'write it shorter',
+  }));
+}
+
+function recordPractice(wire: WireJob, unit: LengthUnit, sample: boolean): ProjectRecord['practice'] {
+  if (!sample) return completePractice(wire.practice ?? {}, unit);
+  return wire.practice === undefined ? null : practiceWithUnits(wire.practice, unit);
+}
+
+/** A file without a price book has no prices of its own to keep: the decorator's are used. */
+function recordPriceBook(wire: WireJob, unit: LengthUnit): ProjectRecord['priceBook'] {
+  if (wire.priceBook === undefined) return null;
+  return wire.priceBook === 'example' ? 'example' : priceBookWithUnits(wire.priceBook, unit);
+}
+
+function maybe(value: number | string | null | undefined, unit: LengthUnit): Ticks | null {
+  return value === null || value === undefined ? null : readLength(value, unit);
+}
+
+function recordRoom(
+  wire: WireRoom,
+  blank: ReturnType<typeof newRoom>,
+  unit: LengthUnit,
+  birth: () => Birth,
+): RoomDocument {
+  return {
+    ...blank,
+    name: wire.name,
+    use: wire.use,
+    facing: wire.facing ?? null,
+    climate: wire.climate ?? blank.climate,
+    ceiling: maybe(wire.ceiling, unit),
+    openings: wire.openings.map((opening, position) => recordOpening(opening, blank.id, position, unit, birth)),
+  };
+}
+
+function recordOpening(
+  wire: WireOpening,
+  roomId: string,
+  position: number,
+  unit: LengthUnit,
+  birth: () => Birth,
+): OpeningDocument {
+  const blank = newOpening(birth(), roomId, position);
+  return {
+    ...blank,
+    name: wire.name,
+    width: readLength(wire.width, unit),
+    height: readLength(wire.height, unit),
+    sill: maybe(wire.sill, unit),
+    at: maybe(wire.at, unit),
+    glazing: wire.glazing ?? blank.glazing,
+    heatSourceBelow: wire.heatSourceBelow ?? false,
+    treatments: wire.treatments.map((treatment, order) => recordTreatment(treatment, blank.id, order, unit, birth())),
+  };
+}
+
+function recordTreatment(
+  wire: WireTreatment,
+  openingId: string,
+  position: number,
+  unit: LengthUnit,
+  birth: Birth,
+): TreatmentRecord {
+  return {
+    ...newTreatment(birth, openingId, position),
+    name: wire.name,
+    quantity: wire.quantity ?? 1,
+    face: wire.face,
+    make: {
+      kind: 'panels',
+      heading: wire.heading,
+      arrangement: wire.arrangement,
+      mountWhere: wire.mount?.where ?? 'wall',
+      mountAbove: maybe(wire.mount?.above, unit),
+      rodWidth: maybe(wire.rodWidth, unit),
+      finishedLength: maybe(wire.finishedLength, unit),
+      fullness: typeof wire.fullness === 'number' ? readThousandths(wire.fullness) : null,
+      ...recordReturns(wire, unit),
+      overlap: maybe(wire.overlap, unit),
+      halfWidths: typeof wire.widths === 'number' ? Math.round(wire.widths * 2) : null,
+    },
+    stacks: recordStacks(wire.stacks ?? {}),
+    practice: wire.practice === undefined ? null : practiceWithUnits(wire.practice, unit),
+  };
+}
+
+/** One number stands for each side that has a return; a single panel has its one on the left, as `read-job.ts` reads it. */
+function recordReturns(wire: WireTreatment, unit: LengthUnit): { returnLeft: Ticks | null; returnRight: Ticks | null } {
+  if (wire.return === undefined) return { returnLeft: null, returnRight: null };
+  if (typeof wire.return === 'object')
+    return { returnLeft: readLength(wire.return.left, unit), returnRight: readLength(wire.return.right, unit) };
+  const each = readLength(wire.return, unit);
+  return { returnLeft: each, returnRight: wire.arrangement === 'single' ? readLength(0, unit) : each };
+}
+
+function recordStacks(wire: WireStacks): StacksRecord {
+  const stack = (given: WireStacks['good']): StacksRecord['good'] =>
+    given === undefined ? null : { face: given.face ?? null, behind: given.behind };
+  return { good: stack(wire.good), better: stack(wire.better), best: stack(wire.best) };
+}
+
+function recordCloth(wire: WireCloth, projectId: string, birth: Birth, unit: LengthUnit): ClothRecord {
+  const vertical = maybe(wire.repeat?.vertical, unit);
+  const matches = vertical !== null && vertical > 0;
+  const visible =
+    wire.transmittance !== undefined && wire.reflectance !== undefined
+      ? { transmittance: wire.transmittance, reflectance: wire.reflectance }
+      : null;
+  return {
+    ...newCloth(birth, projectId, wire.role),
+    code: wire.id,
+    name: wire.name ?? wire.id,
+    family: wire.family ?? (matches && wire.repeat?.match !== 'none' ? 'print' : PLAINEST[wire.role]),
+    width: readLength(wire.width, unit),
+    usableWidth: maybe(wire.usableWidth, unit),
+    match: matches ? (wire.repeat?.match ?? 'straight') : 'none',
+    repeatVertical: vertical,
+    repeatHorizontal: maybe(wire.repeat?.horizontal, unit),
+    cutOnRepeat: wire.repeat?.cutOnRepeat ?? false,
+    railroad: wire.railroad ?? false,
+    content: wire.content ?? null,
+    weight: wire.weight ?? null,
+    colour: wire.colour ?? null,
+    shade: wire.shade ?? null,
+    visible,
+    uv: wire.uv ?? null,
+    solar: wire.solar ?? null,
+    price: wire.price ?? null,
+  };
+}
