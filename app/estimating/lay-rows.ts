@@ -77,7 +77,7 @@ export function layRun(cloth: Cloth, run: Ticks, rules: Rules): Pick<LaidRows, '
 
 function orderOf(cloth: Cloth, plan: Ticks, handbook: Ticks, rules: Rules): Ticks {
   const base = rules.orderFrom === 'plan' ? plan : handbook;
-  return orderLength(base, orderExtra(cloth, rules.orderExtra), rules.orderStep);
+  return orderLength(cloth, base, orderExtra(cloth, rules.orderExtra), rules.orderStep);
 }
 
 /** The take-off of a cloth in upright cuts: `cutLength` is that of the first row, its main piece. */
