@@ -72,7 +72,7 @@ export const PAPER_PALETTE: Readonly<Record<NamedPaint, `#${string}`>> = {
   thread: '#a3302a',
   'glass-top': '#d9e8ee',
   'glass-bottom': '#eff1ea',
-  frame: '#8d8068',
+  frame: '#fffdf8',
   rod: '#3b3a38',
   wall: '#ece6da',
   sun: '#eabf5e',

@@ -74,20 +74,20 @@ function drawFrame(): readonly Shape[] {
   const middle = (OPENING.left + OPENING.right) / 2;
   const bar = OPENING.top + 26;
   return [
-    rect(FRAME.left, FRAME.top, FRAME.right, FRAME.bottom, { fill: 'paper', stroke: 'frame', strokeWidth: 0.8 }),
+    rect(FRAME.left, FRAME.top, FRAME.right, FRAME.bottom, { fill: 'paper', stroke: 'pencil', strokeWidth: 0.8 }),
     rect(OPENING.left, OPENING.top, OPENING.right, OPENING.bottom, {
       fill: {
         from: { x: 0, y: OPENING.top, paint: 'glass-top' },
         to: { x: 0, y: OPENING.bottom, paint: 'glass-bottom' },
       },
-      stroke: 'frame',
+      stroke: 'pencil',
       strokeWidth: 0.8,
     }),
-    line(middle, OPENING.top, middle, OPENING.bottom, 'frame', 0.8),
-    line(OPENING.left, bar, OPENING.right, bar, 'frame', 0.8),
+    line(middle, OPENING.top, middle, OPENING.bottom, 'pencil', 0.8),
+    line(OPENING.left, bar, OPENING.right, bar, 'pencil', 0.8),
     rect(FRAME.left - 6, FRAME.bottom, FRAME.right + 6, FRAME.bottom + 4, {
       fill: 'paper',
-      stroke: 'frame',
+      stroke: 'pencil',
       strokeWidth: 0.8,
     }),
   ];
@@ -109,11 +109,11 @@ function drawSection(): readonly Shape[] {
   return [
     ...block(CEILING, FRAME.top + 4),
     ...block(FRAME.bottom, FLOOR),
-    line(glass - 1.2, FRAME.top + 4, glass - 1.2, FRAME.bottom, 'frame', 0.8),
-    line(glass + 1.2, FRAME.top + 4, glass + 1.2, FRAME.bottom, 'frame', 0.8),
+    line(glass - 1.2, FRAME.top + 4, glass - 1.2, FRAME.bottom, 'pencil', 0.8),
+    line(glass + 1.2, FRAME.top + 4, glass + 1.2, FRAME.bottom, 'pencil', 0.8),
     rect(room - 14, FRAME.bottom - 1, glass - 2, FRAME.bottom + 3, {
       fill: 'paper',
-      stroke: 'frame',
+      stroke: 'pencil',
       strokeWidth: 0.8,
     }),
     {
@@ -123,7 +123,7 @@ function drawSection(): readonly Shape[] {
       width: 9,
       height: 32,
       radius: 2,
-      style: { stroke: 'frame', strokeWidth: 0.8 },
+      style: { stroke: 'pencil', strokeWidth: 0.8 },
     },
     line(room - 34, FLOOR, street, FLOOR, 'ink', 0.9),
   ];
