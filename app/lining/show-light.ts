@@ -66,7 +66,9 @@ const WINDOW_SETS_EYE = 0.1;
 const SPREAD = 0.1;
 const WALL_REFLECTANCE = 0.8;
 /** Up to here brightness is shown as it is; above, it is squeezed. */
-const SHOULDER = 0.7;
+const SHOULDER = 0.4;
+/** The brightest cloth shown: short of paper white, so that a glowing face keeps its colour. */
+const BRIGHTEST = 0.78;
 
 /**
  * The face seen from the room: daylight through glass and stack, and room light sent back by the stack. Lamplight is
@@ -100,10 +102,10 @@ function show(xyz: Xyz): string {
   return hexOfXyz(moveWhite(shown, BAND_WHITE, SRGB_WHITE));
 }
 
-/** Identity up to the shoulder, then towards 1 without reaching it. */
+/** Identity up to the shoulder, then towards the brightest without reaching it. */
 function squeeze(y: number): number {
   if (y <= SHOULDER) return y;
-  const rest = 1 - SHOULDER;
+  const rest = BRIGHTEST - SHOULDER;
   return SHOULDER + rest * (1 - Math.exp(-(y - SHOULDER) / rest));
 }
 
