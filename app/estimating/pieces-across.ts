@@ -21,3 +21,11 @@ export function piecesAcross(
   const pitch = upToWhole(width, horizontal) * horizontal;
   return 1 + downToWhole(cloth.usableWidth - width, pitch);
 }
+
+/** The width that `count` pieces take from the left selvage, `count` not more than fit. */
+export function widthTaken(cloth: Pick<Cloth, 'repeat'>, width: Ticks, count: number): number {
+  if (count === 0) return 0;
+  const horizontal = cloth.repeat?.horizontal ?? 0;
+  const pitch = horizontal === 0 ? width : upToWhole(width, horizontal) * horizontal;
+  return (count - 1) * pitch + width;
+}

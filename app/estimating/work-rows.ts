@@ -63,7 +63,8 @@ function sayRows(cloth: Cloth, laid: LaidRows, say: Say): string {
   if (cloth.repeat === null) return sum;
   if (cloth.repeat.match === 'half-drop')
     return `${sum}, half a repeat between phases in the better of two orders, last tail left off`;
-  return `${sum}, the tail of the last cut left off`;
+  const tail = laid.handbook - laid.plan;
+  return tail === 0 ? sum : `${sum} − ${say.length(tail)}, the tail of the last cut`;
 }
 
 /** The order of a line: its base, the extra, the step. */

@@ -1,7 +1,13 @@
 /** A bed skirt and its practice as a job file writes them. The fields that every treatment has are the caller's. */
 import * as z from 'zod';
 import type { LengthUnit } from '../length.ts';
-import { BED_SKIRT_LENGTHS, BED_SKIRT_RATIOS, BED_SKIRT_STYLES, WALL_SIDES } from '../treatments/bed-skirt.ts';
+import {
+  BED_SKIRT_LENGTHS,
+  BED_SKIRT_RATIOS,
+  BED_SKIRT_STYLES,
+  STRIP_RUNS,
+  WALL_SIDES,
+} from '../treatments/bed-skirt.ts';
 import type { BedSkirtPractice, BedSkirtTreatment } from '../treatments/bed-skirt.ts';
 import type { TreatmentBase } from '../treatments/treatment-base.ts';
 import { readLength, readThousandths } from './read-length.ts';
@@ -30,6 +36,9 @@ export const bedSkirtFields = {
     .describe('The platform that the skirt hangs from: measure it, not the mattress.'),
   drop: wireLength.describe('Finished, top of the platform to the hem, floor clearance taken.'),
   against: wireChoice(WALL_SIDES).optional().describe('The side without a skirt. Not given: the head.'),
+  strips: wireChoice(STRIP_RUNS)
+    .optional()
+    .describe('sideways: long strips along the selvage, of cloth that may run so. Not given: what takes less cloth.'),
   splitCorners: wireFlag().optional().describe('Open at two corners, for bed posts.'),
   fullness: wireFullness.nullish().describe('Of a gathered or box-pleated skirt.'),
   middlePleats: z
@@ -92,6 +101,7 @@ export function readBedSkirt(
     bed: { width: readLength(wire.bed.width, unit), length: readLength(wire.bed.length, unit) },
     drop: readLength(wire.drop, unit),
     against: wire.against ?? ('head' as const),
+    strips: wire.strips ?? ('least' as const),
     splitCorners: wire.splitCorners ?? false,
     deck: wire.deck ?? null,
   };

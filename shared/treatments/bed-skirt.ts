@@ -11,6 +11,12 @@ export type BedSkirtStyle = (typeof BED_SKIRT_STYLES)[number];
 /** The side of the bed without a skirt: the head, or the long side of a day bed. */
 export const WALL_SIDES = ['head', 'long-side'] as const;
 
+/**
+ * How the strips lie: `least` takes less cloth, `upright` drops along the bolt, `sideways` long strips along the selvage,
+ * with fewer seams and as a rule more cloth.
+ */
+export const STRIP_RUNS = ['least', 'upright', 'sideways'] as const;
+
 interface BedSkirtBase extends TreatmentBase {
   readonly kind: 'bed-skirt';
   /** Resolved for this treatment alone, its own section with it. */
@@ -20,6 +26,7 @@ interface BedSkirtBase extends TreatmentBase {
   /** Finished, from the top of the platform to the hem, floor clearance taken. */
   readonly drop: Ticks;
   readonly against: (typeof WALL_SIDES)[number];
+  readonly strips: (typeof STRIP_RUNS)[number];
   /** Made in three pieces, open at the two corners for bed posts. */
   readonly splitCorners: boolean;
   /** Id of the platform (deck) cloth; null: no deck, it is held by hook and loop tape. */

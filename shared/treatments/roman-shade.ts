@@ -116,7 +116,7 @@ export interface RomanShadePractice extends LengthsOf<typeof ROMAN_LENGTHS> {
   readonly softFoldFullness: Thousandths;
   /** Lining folds with the face, or hangs flat behind it. */
   readonly softFoldLining: (typeof SOFT_FOLD_LININGS)[number];
-  /** Side returns hang as deep as the raised stack, or over the whole length (from memory). */
+  /** Side returns hang over the whole length, or as deep as the raised stack: that follows the rows (from memory). */
   readonly returnDrop: (typeof RETURN_DROPS)[number];
 }
 
@@ -126,7 +126,7 @@ export const ROMAN_CHOICES = {
   insideLength: 'longest',
   softFoldFullness: 2000,
   softFoldLining: 'with-face',
-  returnDrop: 'stack',
+  returnDrop: 'length',
 } as const;
 
 export function defaultRomanShadePractice(unit: LengthUnit): RomanShadePractice {
