@@ -57,7 +57,7 @@ const portfolioState = z.object({
   file: z.string(),
   programVersion: z.string(),
   shell: z.enum(['electron', 'browser', 'command']),
-  /** What this shell cannot do: `save-dialog`, `open-file`, `show-in-folder`. */
+  /** What this shell cannot do, by the names of its machine: `chooseSavePath`, `openPath`, `showInFolder`. */
   lacks: z.array(z.string()),
 });
 export type PortfolioState = z.infer<typeof portfolioState>;

@@ -1,0 +1,73 @@
+/** Lays one edit over a project's document: a new document, the old one untouched. */
+import { exhaustive } from '#shared/fault.ts';
+import type { OpeningDocument, ProjectDocument, RoomDocument, TreatmentRecord } from '#shared/records/records.ts';
+import type { Edit } from './edit.ts';
+
+export function editDocument(document: ProjectDocument, edit: Edit): ProjectDocument {
+  const { id } = edit;
+  switch (edit.entity) {
+    case 'client':
+      return document.client.id === id ? { ...document, client: { ...document.client, ...edit.changes } } : document;
+    case 'project':
+      return document.project.id === id ? { ...document, project: { ...document.project, ...edit.changes } } : document;
+    case 'settings':
+      return { ...document, settings: { ...document.settings, ...edit.changes } };
+    case 'cloth':
+      return {
+        ...document,
+        cloth: document.cloth.map((cloth) => (cloth.id === id ? { ...cloth, ...edit.changes } : cloth)),
+      };
+    case 'room':
+      return {
+        ...document,
+        rooms: document.rooms.map((room) => (room.id === id ? { ...room, ...edit.changes } : room)),
+      };
+    case 'opening':
+      return editOpenings(document, (opening) => (opening.id === id ? { ...opening, ...edit.changes } : opening));
+    case 'treatment':
+      return editOpenings(document, (opening) =>
+        opening.treatments.some((treatment) => treatment.id === id)
+          ? {
+              ...opening,
+              treatments: opening.treatments.map((each) => (each.id === id ? { ...each, ...edit.changes } : each)),
+            }
+          : opening,
+      );
+    default:
+      return exhaustive(edit);
+  }
+}
+
+function editOpenings(
+  document: ProjectDocument,
+  change: (opening: OpeningDocument) => OpeningDocument,
+): ProjectDocument {
+  return { ...document, rooms: document.rooms.map((room) => ({ ...room, openings: room.openings.map(change) })) };
+}
+
+export interface FoundOpening {
+  readonly room: RoomDocument;
+  readonly opening: OpeningDocument;
+}
+
+export function findOpening(document: ProjectDocument, id: string): FoundOpening | null {
+  for (const room of document.rooms) {
+    const opening = room.openings.find((each) => each.id === id);
+    if (opening) return { room, opening };
+  }
+  return null;
+}
+
+/** All openings in the order in which they are measured: rooms left to right, windows left to right. */
+export function listOpenings(document: ProjectDocument): FoundOpening[] {
+  return document.rooms.flatMap((room) => room.openings.map((opening) => ({ room, opening })));
+}
+
+/** The last treatment before a new one: the next window is usually made like it. */
+export function lastTreatment(document: ProjectDocument): TreatmentRecord | null {
+  return (
+    listOpenings(document)
+      .flatMap(({ opening }) => opening.treatments)
+      .at(-1) ?? null
+  );
+}

@@ -1,0 +1,244 @@
+/**
+ * A project's document priced where it stands: the same job file, the same engines as at the desk. What is half
+ * written is left out and named; what is impossible is left out with its faults, so that the rest still has its prices.
+ * Each opening is priced by itself and remembered, so that a keystroke costs one opening and not the whole house.
+ */
+import { priceJob } from '#app/pricing/price-job.ts';
+import { totalPrices } from '#app/pricing/total-tiers.ts';
+import type { Fault, Warning } from '#shared/fault.ts';
+import type { Cloth } from '#shared/cloth.ts';
+import type { Job } from '#shared/job.ts';
+import { readJob } from '#shared/job-file/read-job.ts';
+import { writeJob } from '#shared/job-file/write-job.ts';
+import type { WrittenJob } from '#shared/job-file/write-job.ts';
+import type { OpeningDocument, ProjectDocument, RoomDocument } from '#shared/records/records.ts';
+import type { JobResult, MissingRate, TreatmentResult } from '#shared/result.ts';
+import type { Tier } from '#shared/words.ts';
+
+/** A fault or warning with the record and field that it is about; `id` null: about the project as a whole. */
+export interface PlacedFault extends Fault {
+  readonly id: string | null;
+  readonly field: string;
+}
+export interface PlacedWarning extends Warning {
+  readonly id: string | null;
+  readonly field: string;
+}
+
+export interface PricedDocument {
+  /** By treatment id. */
+  readonly treatments: ReadonlyMap<string, TreatmentResult>;
+  /** Over all that could be priced; null while a rate is missing or something cannot be made. */
+  readonly totals: JobResult['totals'];
+  readonly missingRates: readonly MissingRate[];
+  readonly exampleRates: boolean;
+  /** The project's own cloth as the engines know it, as far as it is used. */
+  readonly cloth: readonly Cloth[];
+  /** Fields still missing, by treatment id, in measuring order. */
+  readonly unfinished: ReadonlyMap<string, readonly string[]>;
+  readonly faults: readonly PlacedFault[];
+  readonly warnings: readonly PlacedWarning[];
+  /** An engine failed: ours to mend. */
+  readonly broken: string | null;
+}
+
+interface PricedOpening extends Pick<PricedDocument, 'treatments' | 'unfinished' | 'faults' | 'warnings' | 'broken'> {
+  readonly job: Job | null;
+  readonly result: JobResult | null;
+}
+
+interface Remembered {
+  readonly document: ProjectDocument;
+  readonly room: RoomDocument;
+  readonly priced: PricedOpening;
+}
+/** Openings are plain data that is never changed in place: the same object has the same prices. */
+export type PriceMemo = WeakMap<OpeningDocument, Remembered>;
+
+export function priceDocument(document: ProjectDocument, memo: PriceMemo): PricedDocument {
+  const parts = document.rooms.flatMap((room) =>
+    room.openings.map((opening) => {
+      const before = memo.get(opening);
+      if (before && restsOnTheSame(before, document, room)) return before.priced;
+      const priced = priceOpening({ ...document, rooms: [{ ...room, openings: [opening] }] });
+      memo.set(opening, { document, room, priced });
+      return priced;
+    }),
+  );
+  const results = parts.map(({ result }) => result).filter((result) => result !== null);
+  const faults = unique(
+    parts.flatMap((part) => part.faults),
+    (fault) => `${fault.id ?? ''} ${fault.path} ${fault.wrong}`,
+  );
+  return {
+    treatments: new Map(parts.flatMap((part) => [...part.treatments])),
+    totals: faults.length > 0 ? null : totalOf(parts),
+    missingRates: unique(
+      results.flatMap((result) => result.missingRates),
+      (missing) => missing.rate,
+    ),
+    exampleRates: results.some((result) => result.exampleRates),
+    cloth: unique(
+      parts.flatMap(({ job }) => job?.cloth ?? []),
+      (cloth) => cloth.id,
+    ),
+    unfinished: new Map(parts.flatMap((part) => [...part.unfinished])),
+    faults,
+    warnings: unique(
+      parts.flatMap((part) => part.warnings),
+      (warning) => `${warning.id ?? ''} ${warning.field} ${warning.says}`,
+    ),
+    broken: parts.find((part) => part.broken !== null)?.broken ?? null,
+  };
+}
+
+function restsOnTheSame(before: Remembered, document: ProjectDocument, room: RoomDocument): boolean {
+  const { use, facing, climate, ceiling } = before.room;
+  return (
+    before.document.project === document.project &&
+    before.document.settings === document.settings &&
+    before.document.cloth === document.cloth &&
+    before.room.id === room.id &&
+    use === room.use &&
+    facing === room.facing &&
+    climate === room.climate &&
+    ceiling === room.ceiling
+  );
+}
+
+function totalOf(parts: readonly PricedOpening[]): JobResult['totals'] {
+  const treatments = parts.flatMap((part) => part.result?.treatments ?? []);
+  const book = parts.find(({ job }) => job !== null)?.job?.priceBook;
+  if (!book || treatments.length === 0) return null;
+  const total = (tier: Tier) => {
+    const prices = treatments.map((treatment) => treatment.tiers[tier].price).filter((price) => price !== null);
+    return prices.length === treatments.length ? totalPrices(prices, book) : null;
+  };
+  const [good, better, best] = [total('good'), total('better'), total('best')];
+  return good && better && best ? { good, better, best } : null;
+}
+
+function unique<T>(list: readonly T[], keyOf: (item: T) => string): T[] {
+  const found = new Map<string, T>();
+  for (const item of list) if (!found.has(keyOf(item))) found.set(keyOf(item), item);
+  return [...found.values()];
+}
+
+/** Rounds of leaving out what is impossible; each leaves out at least one record. */
+const MOST_ROUNDS = 20;
+
+const NOTHING: PricedOpening = {
+  result: null,
+  job: null,
+  treatments: new Map(),
+  unfinished: new Map(),
+  faults: [],
+  warnings: [],
+  broken: null,
+};
+
+/** `document` holds one opening. */
+function priceOpening(document: ProjectDocument): PricedOpening {
+  const faults: PlacedFault[] = [];
+  let left = document;
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    const written = writeJob(left);
+    const read = readJob(written.wire);
+    if (read.ok) return priceRead(written, read.job, read.warnings, faults);
+    const placed = read.faults.map((fault) => ({ ...fault, ...placePath(fault.path, written.ids) }));
+    faults.push(...placed);
+    const bad = new Set(placed.map(({ id }) => id));
+    const badCloth = new Set(
+      placed.flatMap(({ path }) => {
+        const index = /^cloth\[(\d+)\]/.exec(path)?.[1];
+        return index === undefined ? [] : [written.wire.cloth?.[Number(index)]?.id ?? ''];
+      }),
+    );
+    const next = leaveOut(left, bad, badCloth);
+    if (next === null) return { ...NOTHING, unfinished: unfinishedOf(written), faults };
+    left = next;
+  }
+  return { ...NOTHING, faults };
+}
+
+function priceRead(
+  written: WrittenJob,
+  job: Job,
+  warnings: readonly Warning[],
+  before: readonly PlacedFault[],
+): PricedOpening {
+  const unfinished = unfinishedOf(written);
+  try {
+    const result = priceJob(job, warnings);
+    const treatments = new Map<string, TreatmentResult>();
+    for (const treatment of result.treatments) {
+      const id = written.ids[treatment.key];
+      if (id !== undefined) treatments.set(id, treatment);
+    }
+    const place = <T extends { readonly path: string }>(list: readonly T[]) =>
+      list.map((each) => ({ ...each, ...placePath(each.path, written.ids) }));
+    return {
+      job,
+      result,
+      treatments,
+      unfinished,
+      faults: [...before, ...place(result.faults)],
+      warnings: place(result.warnings),
+      broken: null,
+    };
+  } catch (error) {
+    const broken = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    return { ...NOTHING, job, unfinished, faults: before, broken };
+  }
+}
+
+function unfinishedOf(written: WrittenJob): Map<string, readonly string[]> {
+  return new Map(written.unfinished.map((each) => [each.treatmentId, each.fields]));
+}
+
+/** `rooms[0].openings[1].treatments[0].return.left` gives the treatment's id and `return.left`. */
+export function placePath(path: string, ids: Readonly<Record<string, string>>): { id: string | null; field: string } {
+  const steps = [
+    /^rooms\[\d+\]\.openings\[\d+\]\.treatments\[\d+\]/,
+    /^rooms\[\d+\]\.openings\[\d+\]/,
+    /^rooms\[\d+\]/,
+  ] as const;
+  for (const step of steps) {
+    const found = step.exec(path)?.[0];
+    const id = found === undefined ? undefined : ids[found];
+    if (found !== undefined && id !== undefined) return { id, field: path.slice(found.length).replace(/^\./, '') };
+  }
+  return { id: null, field: path };
+}
+
+/** Null when nothing that is faulty could be left out. */
+function leaveOut(
+  document: ProjectDocument,
+  bad: ReadonlySet<string | null>,
+  badCloth: ReadonlySet<string>,
+): ProjectDocument | null {
+  let left = 0;
+  const keep = <T extends { readonly id: string }>(list: readonly T[]): T[] =>
+    list.filter((each) => {
+      if (!bad.has(each.id)) return true;
+      left += 1;
+      return false;
+    });
+  const rooms = keep(document.rooms).map((room) => ({
+    ...room,
+    openings: keep(room.openings).map((opening) => ({
+      ...opening,
+      treatments: keep(opening.treatments).map((treatment) => {
+        if (treatment.face === null || !badCloth.has(treatment.face)) return treatment;
+        left += 1;
+        return { ...treatment, face: null };
+      }),
+    })),
+  }));
+  const cloth = document.cloth.filter((each) => {
+    if (!badCloth.has(each.code)) return true;
+    left += 1;
+    return false;
+  });
+  return left === 0 ? null : { ...document, rooms, cloth };
+}

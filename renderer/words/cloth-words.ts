@@ -1,0 +1,40 @@
+/** Words of a cloth's own fields. */
+export const CLOTH_FIELDS = {
+  name: 'name',
+  role: 'hangs as',
+  family: 'kind',
+  width: 'width',
+  usableWidth: 'usable width',
+  match: 'pattern match',
+  repeatVertical: 'repeat, along',
+  repeatHorizontal: 'repeat, across',
+  cutOnRepeat: 'supplier cuts at our place in the repeat',
+  railroad: 'may be used sideways',
+  price: 'price',
+  weight: 'weight',
+  content: 'content',
+  colour: 'colour to the room',
+  shade: 'shade',
+  supplier: 'supplier',
+  notes: 'notes',
+} as const;
+
+export const SHADE_CHOICES = [
+  { value: 'white', name: 'white' },
+  { value: 'ivory', name: 'ivory' },
+  { value: 'own', name: 'a colour' },
+] as const;
+
+export const GENERIC_NAMES: Readonly<Record<string, string>> = {
+  'std-white': 'Standard lining, white',
+  'std-ivory': 'Standard lining, ivory',
+  'combo-white': 'Combination lining, white',
+  'dim-out': 'Dim-out lining, white',
+  'blackout-3-pass': 'Three-pass blackout, white',
+  'soft-blackout': 'Soft blackout, white',
+  'blackout-napped': 'Blackout with a napped back, white',
+  'black-sateen': 'Black sateen',
+  'inter-light': 'Light interlining',
+  'inter-med': 'Medium interlining',
+  'inter-heavy': 'Heavy interlining',
+};

@@ -1,0 +1,65 @@
+/** Words of the practice: what each setting means. */
+export const PRACTICE_PARTS = [
+  { id: 'paper', name: 'Letterhead and words' },
+  { id: 'allowances', name: 'Allowances' },
+  { id: 'rates', name: 'Price book' },
+] as const;
+
+export const SETTING_WORDS = {
+  bottomHem: 'bottom hem, in total',
+  sideHem: 'side hem of one edge, in total',
+  seam: 'lost from each width at a join',
+  squaring: 'extra on every cut for straightening',
+  bracketSpacing: 'between two brackets, at the most',
+  shrinkage: 'lost in washing before cutting',
+  pleatsPerWidth: 'pleats in one width',
+  orderStep: 'orders go up to',
+} as const;
+
+const LAYER_WORDS = {
+  headingAllowance: 'above the finished length',
+  bottomHem: 'bottom hem, in total',
+  shorter: 'hangs shorter than the face by',
+  narrower: 'cut narrower than the face by',
+  sideHem: 'side hem of one edge',
+} as const;
+
+/** Groups of lengths in the practice, each with the words of its fields. */
+export const LENGTH_GROUPS = [
+  { group: 'lining', title: 'Lining', fields: LAYER_WORDS },
+  { group: 'interlining', title: 'Interlining', fields: LAYER_WORDS },
+  {
+    group: 'hang',
+    title: 'Where the hem ends',
+    fields: {
+      floor: 'clear of the floor',
+      sill: 'clear of the sill',
+      apron: 'below the sill',
+      puddle: 'lying on the floor',
+    },
+  },
+  {
+    group: 'spacing',
+    title: 'Along the heading',
+    fields: {
+      grommet: 'between grommets, at the most',
+      grommetEdge: 'edge to the first grommet',
+      glider: 'between gliders of a wave track',
+      waveEnds: 'flat beyond the gliders, both ends',
+      tab: 'between tabs',
+      hook: 'between hooks of a gathered tape',
+      clip: 'between clips of a flat panel',
+    },
+  },
+  {
+    group: 'tab',
+    title: 'Tabs',
+    fields: { width: 'finished width', drop: 'panel top to rod top', seam: 'seam' },
+  },
+  { group: 'pocket', title: 'Rod pocket', fields: { turn: 'turn', ease: 'ease round the rod' } },
+  { group: 'band', title: 'Contrast bands', fields: { seam: 'lost at each long edge' } },
+] as const;
+export type LengthGroup = (typeof LENGTH_GROUPS)[number]['group'];
+
+/** Wall that one width of cloth takes when drawn back. */
+export const STACKBACK_WORDS = { unlined: 'unlined', lined: 'lined', interlined: 'interlined' } as const;
