@@ -6,14 +6,14 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { launchChromium, startBrowserShell } from '../test/end-to-end/browser/browser-shell.ts';
-import { waitForDesk } from '../test/end-to-end/wait-for-desk.ts';
-import { compileIfStale } from './compile.mjs';
+import { launchChromium, startBrowserShell } from './browser/browser-shell.ts';
+import { waitForDesk } from './wait-for-desk.ts';
+import { compileIfStale } from '../../build/compile.mjs';
 
-const root = path.dirname(import.meta.dirname);
-const folder = path.join(import.meta.dirname, 'pictures');
+const root = path.resolve(import.meta.dirname, '../..');
+const folder = path.join(root, 'build', 'pictures');
 mkdirSync(folder, { recursive: true });
-if (compileIfStale({ quiet: true }) === false) process.exit(1);
+if (!compileIfStale({ quiet: true })) process.exit(1);
 
 /** The worksheet as it opens, and the whole proposal beside it. */
 async function drawWorksheet(): Promise<void> {
@@ -39,7 +39,9 @@ function drawProposalPage(): void {
   try {
     const job = path.join(root, 'test', 'reference', 'sample.job.json');
     const pdf = path.join(work, 'proposal.pdf');
-    execFileSync(process.execPath, [path.join(root, 'main/command/job.ts'), 'propose', job, '--out', pdf], { cwd: root });
+    execFileSync(process.execPath, [path.join(root, 'main/command/job.ts'), 'propose', job, '--out', pdf], {
+      cwd: root,
+    });
     execFileSync('pdftoppm', ['-png', '-r', '96', '-f', '2', '-l', '2', '-singlefile', pdf, path.join(work, 'page')]);
     writeFileSync(path.join(folder, 'proposal.png'), readFileSync(path.join(work, 'page.png')));
   } finally {
