@@ -31,7 +31,50 @@ export interface Supply {
 
 export type Content = Readonly<Record<string, number>>;
 
-interface ClothBase {
+/** What a needle leaves in a cloth: nothing, holes that show, or a coating that is pierced. */
+export const NEEDLE_WAYS = ['closes', 'shows', 'punctures'] as const;
+export type NeedleWay = (typeof NEEDLE_WAYS)[number];
+
+export const CARE_WAYS = ['wash', 'hand-wash', 'wipe', 'dry-clean'] as const;
+export type CareWay = (typeof CARE_WAYS)[number];
+
+/** How it hangs by itself, limp to stiff. */
+export const HANDS = ['limp', 'soft', 'medium', 'firm', 'stiff'] as const;
+export type Hand = (typeof HANDS)[number];
+
+/** Where a value comes from; what is assumed widens the range of what is reckoned with it. */
+export const VALUE_SOURCES = ['measured', 'supplier', 'second-hand', 'assumed'] as const;
+export type ValueSource = (typeof VALUE_SOURCES)[number];
+export const SOURCED_VALUES = ['transmittance', 'uv', 'solar', 'spectra', 'weight', 'thickness', 'shrinkage'] as const;
+export type SourcedValue = (typeof SOURCED_VALUES)[number];
+
+/** Shares of one in 16 bands, 400 to 700 nm by 20 nm. */
+export interface ClothSpectra {
+  readonly transmittance: readonly number[];
+  readonly reflectance: readonly number[];
+}
+
+/** What a decorator may know of a cloth beyond its label; each is optional. */
+export interface KnownOfCloth {
+  /** Reflectance towards the street, where it is not that towards the room. */
+  readonly streetReflectance?: { readonly visible?: number; readonly uv?: number; readonly solar?: number };
+  readonly spectra?: ClothSpectra;
+  /** The visible transmittance is within this, more or less: a home measurement tells it. */
+  readonly transmittanceWithin?: number;
+  /** Millimetres, lying loose. */
+  readonly thickness?: number;
+  /** Share lost in cleaning, along the length and across. */
+  readonly shrinkage?: { readonly length: number; readonly width: number };
+  readonly needle?: NeedleWay;
+  readonly care?: CareWay;
+  /** A named certificate and the test that it was given under. */
+  readonly flame?: { readonly test: string; readonly certificate: string };
+  readonly hand?: Hand;
+  /** Where her own values come from; not said, they are hers. */
+  readonly sources?: Readonly<Partial<Record<SourcedValue, ValueSource>>>;
+}
+
+interface ClothBase extends KnownOfCloth {
   readonly id: string;
   readonly name: string;
   readonly width: Ticks;

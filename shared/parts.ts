@@ -27,6 +27,8 @@ export const PARTS = {
     says: 'Each, cordless or with inaccessible cords.',
   },
   shadeRod: { kind: 'hardware', per: 'length', label: 'Ribs and bottom bar', says: 'By length.' },
+  showerLiner: { kind: 'hardware', per: 'each', label: 'Shower liners', says: 'Each, bought ready.' },
+  cordLock: { kind: 'hardware', per: 'each', label: 'Cord locks and cleats', says: 'Each, for cords within reach.' },
   curtainRing: { kind: 'hardware', per: 'each', label: 'Shower rings', says: 'Each.' },
   headingTape: {
     kind: 'notions',

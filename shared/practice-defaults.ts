@@ -15,6 +15,12 @@ import type {
   TabAllowances,
   Thousandths,
 } from './practice.ts';
+import { defaultValancePractice } from './treatments/valance-practice.ts';
+import { defaultCornicePractice } from './treatments/cornice-practice.ts';
+import { defaultSwagsPractice } from './treatments/swags-practice.ts';
+import { defaultRomanShadePractice } from './treatments/roman-shade.ts';
+import { defaultBedSkirtPractice } from './treatments/bed-skirt.ts';
+import { defaultShowerCurtainPractice } from './treatments/shower-curtain.ts';
 import { HEADINGS } from './words.ts';
 import type { Heading } from './words.ts';
 
@@ -170,6 +176,12 @@ export function defaultPractice(unit: LengthUnit): Practice {
     },
     lining: lengths(numbers.lining),
     interlining: lengths(numbers.interlining),
+    valance: defaultValancePractice(unit),
+    cornice: defaultCornicePractice(unit),
+    swags: defaultSwagsPractice(unit),
+    romanShade: defaultRomanShadePractice(unit),
+    bedSkirt: defaultBedSkirtPractice(unit),
+    showerCurtain: defaultShowerCurtainPractice(unit),
   };
 }
 

@@ -3,6 +3,12 @@
  * a formula. Defaults for inch and metric households stand in `practice-defaults.ts`.
  */
 import type { Ticks } from './length.ts';
+import type { ValancePractice } from './treatments/valance-practice.ts';
+import type { CornicePractice } from './treatments/cornice-practice.ts';
+import type { SwagsPractice } from './treatments/swags-practice.ts';
+import type { RomanShadePractice } from './treatments/roman-shade.ts';
+import type { BedSkirtPractice } from './treatments/bed-skirt.ts';
+import type { ShowerCurtainPractice } from './treatments/shower-curtain.ts';
 import type { Heading } from './words.ts';
 
 /** Fullness as a whole number of thousandths: 2.5 times is 2500. */
@@ -111,4 +117,10 @@ export interface Practice {
   readonly stackback: { readonly unlined: StackRange; readonly lined: StackRange; readonly interlined: StackRange };
   readonly lining: LayerAllowances;
   readonly interlining: LayerAllowances;
+  readonly valance: ValancePractice;
+  readonly cornice: CornicePractice;
+  readonly swags: SwagsPractice;
+  readonly romanShade: RomanShadePractice;
+  readonly bedSkirt: BedSkirtPractice;
+  readonly showerCurtain: ShowerCurtainPractice;
 }

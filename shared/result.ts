@@ -3,7 +3,8 @@ import type { Fault, Warning } from './fault.ts';
 import type { Ticks } from './length.ts';
 import type { Minor } from './money.ts';
 import type { ClothRole, LineKind, Tier } from './words.ts';
-import type { StackIds } from './job.ts';
+import type { StackIds } from './treatments/treatment-base.ts';
+import type { TreatmentKind } from './treatments/treatment.ts';
 
 /** One step of arithmetic as a person would write it. `rests` names the rule, setting or source. */
 export interface WorkingStep {
@@ -127,11 +128,14 @@ export interface TierResult {
   /** Wall that one open piece takes, in ticks; null for what does not draw open to a side. */
   readonly stackback: { readonly least: Ticks; readonly usual: Ticks; readonly most: Ticks } | null;
   readonly offer: Offer | null;
+  /** Named measures for the work drawing, by kind (lengths in ticks); null where the working says it all. */
+  readonly sheet: object | null;
   readonly working: readonly WorkingStep[];
 }
 
 export interface TreatmentResult {
   readonly key: string;
+  readonly kind: TreatmentKind;
   /** `Nursery/East window/Panels`. */
   readonly path: string;
   readonly finished: { readonly width: Ticks; readonly length: Ticks };

@@ -72,6 +72,9 @@ export type InterliningFamily = (typeof INTERLINING_FAMILIES)[number];
 export const MATCHES = ['none', 'straight', 'half-drop'] as const;
 export type Match = (typeof MATCHES)[number];
 
+/** An order needs a final measure. */
+export const MEASURE_STATES = ['rough', 'final'] as const;
+
 export const LINE_KINDS = ['cloth', 'hardware', 'notions', 'labour', 'freight'] as const;
 export type LineKind = (typeof LINE_KINDS)[number];
 

@@ -1,7 +1,7 @@
 /** Strips of another cloth along leading edges, sides or hem: doubled, as many across their cloth as fit. */
 import type { Cloth } from '#shared/cloth.ts';
 import { exhaustive } from '#shared/fault.ts';
-import type { Band, PanelsTreatment } from '#shared/job.ts';
+import type { Band, PanelsTreatment } from '#shared/treatments/panels.ts';
 import { TICKS_PER_INCH, ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';

@@ -3,7 +3,7 @@ import type { Cloth, FaceCloth } from '#shared/cloth.ts';
 import type { Fault } from '#shared/fault.ts';
 import { at } from '#shared/fault.ts';
 import { formatLengthWithUnit } from '#shared/format-length.ts';
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import { headingTurn } from './heading-turn.ts';
 import { countWidths, flatAskedMilli, measureWidths } from './count-widths.ts';

@@ -1,5 +1,5 @@
 /** How many widths of the face, and the fullness that they make: the arithmetic of panels, settled. */
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import { finishedWidth, headingLength } from './finished-width.ts';

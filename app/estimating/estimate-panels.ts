@@ -3,7 +3,7 @@
  * `count-widths.ts`, `cut-cloth.ts`, `lay-behind.ts` and `weigh-layer.ts`; this file puts it in the order of the table.
  */
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { Offer, TakeoffLine } from '#shared/result.ts';

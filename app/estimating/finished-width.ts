@@ -1,5 +1,5 @@
 import { ticks } from '#shared/length.ts';
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { Ticks } from '#shared/length.ts';
 import { toNearestTick } from './round.ts';
 

@@ -3,7 +3,7 @@
  * two. Common practice; every distance is a setting.
  */
 import { exhaustive } from '#shared/fault.ts';
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { finishedWidth } from './finished-width.ts';
 import { countPleats } from './pleats.ts';
 import type { Pleats } from './pleats.ts';

@@ -1,7 +1,7 @@
 /** Labour of panels: billable widths of making, interlining and blackout, and putting up each rod. */
 import { isBlackout } from '#shared/cloth.ts';
 import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { Ticks } from '#shared/length.ts';
 import { billableWidths } from './billable-widths.ts';
 import type { Labour } from './estimate.ts';

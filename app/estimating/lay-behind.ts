@@ -1,6 +1,6 @@
 /** A layer behind the face: cut by its own allowances, on its own width. */
 import type { BackCloth } from '#shared/cloth.ts';
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { LayerAllowances } from '#shared/practice.ts';

@@ -1,6 +1,6 @@
 /** What is bought for panels besides cloth, by heading: common practice, each counted for all quantity. */
 import { exhaustive } from '#shared/fault.ts';
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { Part } from '#shared/parts.ts';
 import type { HeadingPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
@@ -14,6 +14,7 @@ export function partsOf(panels: PanelsTreatment, laid: LaidFace, points: Heading
   return [
     { part: 'rod', length: (panels.rodWidth + returns.left + returns.right) * quantity },
     { part: 'bracket', count: countBrackets(panels) * quantity },
+    ...(hasFinials(panels) ? [{ part: 'finial' as const, count: 2 * quantity }] : []),
     ...headingParts(panels, points, tape, pieces * quantity),
     // Two corners of each piece and one at every join, in pouches; never lead.
     { part: 'weight', count: (2 * pieces + joins) * quantity },
@@ -44,6 +45,11 @@ function headingParts(panels: PanelsTreatment, points: HeadingPoints, tape: Part
     default:
       return exhaustive(panels.heading);
   }
+}
+
+/** A pole ends in two finials; a wave track, a rod inside the frame and one round a bay have none. */
+function hasFinials(panels: PanelsTreatment): boolean {
+  return panels.heading !== 'wave' && panels.mount.where !== 'inside' && panels.bay === null;
 }
 
 /** Two ends, and one more wherever a span would be too wide. */

@@ -2,7 +2,7 @@
  * Pleats and spaces of one piece. Five pleats a width at the usual fullness, half widths rounding down (a published
  * table: 1 width 5, 1 1/2 7, 2 10, 2 1/2 12-13, 3 15). Returns and overlap hang flat.
  */
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { finishedWidth } from './finished-width.ts';
 
 export interface Pleats {

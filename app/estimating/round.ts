@@ -37,6 +37,11 @@ export function toNearestTick(length: number): Ticks {
   return ticks(Math.round(length));
 }
 
+/** A float of ticks down to a whole one: a bound may be too low, never too high. */
+export function downToTick(length: number): Ticks {
+  return ticks(Math.floor(length + 1e-6));
+}
+
 /** A half of a tick up to a whole one: halves of odd repeats are the only place where one arises. */
 export function halvesUpToTick(halfTicks: number): Ticks {
   return ticks(upToWhole(halfTicks, 2));

@@ -4,7 +4,7 @@
  * source says 5-6 in a width). Sources for the same window differ threefold, so the range is kept.
  */
 import type { BackCloth } from '#shared/cloth.ts';
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import { toNearestWhole } from './round.ts';

@@ -1,5 +1,5 @@
 /** Tabs cut from the face: doubled strips, as many across the cloth as fit, in whole rows (common practice). */
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import { downToWhole, upToWhole } from './round.ts';

@@ -3,7 +3,7 @@
  * made even, so that both edges turn the same way; the flat width is spaces times the pitch of the tape and the ends
  * (common practice). The pitch is glider spacing times fullness.
  */
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { finishedWidth } from './finished-width.ts';
 import { upToEven, upToWhole } from './round.ts';
 

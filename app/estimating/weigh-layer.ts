@@ -1,5 +1,5 @@
 /** Grams of a layer as it hangs: made width, finished length and the hems that stay in; repeat waste is trimmed off. */
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { areaOf } from '#shared/weight.ts';
 import type { BackCloth } from '#shared/cloth.ts';
 import { headingTurn } from './heading-turn.ts';

@@ -1,5 +1,5 @@
 /** How finished length, rod face and heading were found from what was measured; nothing where they were given. */
-import type { Bay, Hang, PanelsTreatment } from '#shared/job.ts';
+import type { Bay, Hang, PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import { headingLength } from './finished-width.ts';
 import { step } from './say.ts';

@@ -1,6 +1,6 @@
 /** The working of panels: every step with its formula in figures and the setting or source that it rests on. */
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { TICKS_PER_YARD } from '#shared/length.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
 import { flatAsked } from './count-widths.ts';

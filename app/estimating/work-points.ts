@@ -1,5 +1,5 @@
 /** The working of what stands along the heading: how many, how far apart, and by which rule. */
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import type { HeadingPoints } from './heading-points.ts';
 import { toNearestTick } from './round.ts';

@@ -3,6 +3,8 @@
  * joint layout could be at the best, so that the two can be compared.
  */
 import type { Cloth } from '#shared/cloth.ts';
+import type { CutGroup } from '#app/estimating/cut-group.ts';
+import { downToTick } from '#app/estimating/round.ts';
 import { ticks } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
 import type { PlanLine, TakeoffLine } from '#shared/result.ts';
@@ -12,6 +14,8 @@ export interface PlannedLine {
   readonly line: TakeoffLine;
   readonly cloth: Cloth;
   readonly repeatRule: Practice['repeatRule'];
+  /** The pieces that the line is made of. */
+  readonly cuts: readonly CutGroup[];
 }
 
 /** One line for each cloth of a tier, in the order in which cloth first appears. */
@@ -33,18 +37,26 @@ export function addPlans(tier: Tier, lines: readonly PlannedLine[]): PlanLine[] 
 }
 
 /**
- * No layout on one bolt is shorter. Straight match: every cut but the last runs on to the next whole repeat, so all cut
- * lengths less the largest tail that can be saved. Otherwise only the cloth that is in the cuts themselves.
+ * No layout on one bolt is shorter. Straight match, cuts all alike: every cut but the last runs on to the next whole
+ * repeat, so all cut lengths less the largest tail that can be saved. Otherwise only the cloth that is in the pieces
+ * themselves, by their share of the width.
  */
 function boundOf(group: readonly PlannedLine[]): number {
   let total = 0;
   let tail = 0;
-  for (const { line, cloth, repeatRule } of group) {
+  for (const { line, cloth, repeatRule, cuts } of group) {
+    const [only] = cuts;
     const straight = cloth.repeat?.match === 'straight' && repeatRule === 'whole' && !line.railroaded;
-    const cut = straight || line.railroaded ? line.cutLength : line.plainCut;
-    const count = line.railroaded ? line.plan / line.cutLength : line.cuts;
-    total += cut * count;
-    if (straight) tail = Math.max(tail, line.cutLength - line.plainCut);
+    if (straight && cuts.length === 1 && only?.width === null) {
+      total += line.cutLength * line.cuts;
+      tail = Math.max(tail, line.cutLength - line.plainCut);
+    } else {
+      total += cuts.reduce((sum, cut) => sum + cut.count * cut.length * shareOf(cut.width, cloth), 0);
+    }
   }
-  return total - tail;
+  return downToTick(total - tail);
+}
+
+function shareOf(width: number | null, cloth: Cloth): number {
+  return width === null ? 1 : Math.min(1, width / cloth.width);
 }

@@ -17,6 +17,7 @@ export function writeResult(job: Job, result: JobResult): WireResult {
     exampleRates: result.exampleRates,
     treatments: result.treatments.map((treatment) => ({
       path: treatment.path,
+      kind: treatment.kind,
       finished: {
         width: lengthIn(treatment.finished.width, job.units),
         length: lengthIn(treatment.finished.length, job.units),

@@ -2,9 +2,11 @@
  * Opens the browser shell: `node main/browser/start.ts [--no-open]`. Prints the address, tries to show it in a browser,
  * and serves until it is told to stop (Ctrl+C). Needs the renderer built in out/renderer.
  */
+import { createRouterClient } from '@orpc/server';
 import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import path from 'node:path';
+import type { Desk } from '#main/desk/create-desk.ts';
 import { findDataFolder, findPapersFolder } from '#main/host/folders.ts';
 import { openDesk } from '#main/host/open-desk.ts';
 import { makeBrowserMachine } from './browser-machine.ts';
@@ -32,6 +34,7 @@ async function startBrowserShell(): Promise<void> {
     onOpened: () => console.log(`For another browser: ${shell.readAddress()}`),
     onFault: (error) => console.error(error),
   });
+  await sayTrouble(desk);
   const address = shell.readAddress();
   console.log(`Linenfold is open at ${address}`);
   console.log('Keep this terminal open; Ctrl+C ends Linenfold.');
@@ -47,6 +50,12 @@ async function startBrowserShell(): Promise<void> {
       .then(() => process.exit(0));
   };
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, end);
+}
+
+/** A portfolio that cannot be opened is told here too: the page has a screen for it. */
+async function sayTrouble(desk: Desk): Promise<void> {
+  const { trouble } = await createRouterClient(desk.router).portfolio.readState({});
+  if (trouble !== null) console.error(`${trouble.file}: ${trouble.says} ${trouble.remedy}`);
 }
 
 function readPort(text: string | undefined): number {

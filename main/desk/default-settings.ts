@@ -5,7 +5,7 @@ import { readSetSettings } from '#main/portfolio/settings.ts';
 
 /** Common practice of workrooms, offered for editing: it is not law, and her own law may ask for other words. */
 const TERMS = [
-  'Half of the total is due when you accept, the balance at installation.',
+  'The deposit named at the end is due when you accept, the balance at installation.',
   'Everything is made to order from these measurements and cannot be returned or exchanged once the cloth is cut.',
   'Whoever measured answers for the measurements: what we measured and made wrong we make again.',
   'Cloth and hardware that you supply yourself are used at your own risk.',
@@ -16,7 +16,7 @@ const TERMS = [
 const CANCELLATION = [
   'Notice of cancellation: in many places a client who signs at home may withdraw within some days.',
   'The law of the place where you live decides whether, until when and how, and it comes before these terms.',
-  'To withdraw, write to the address at the head of this proposal, naming its number, before that time has passed.',
+  'To withdraw, write to us, naming the number of this proposal, before that time has passed.',
 ].join('\n');
 
 export const DEFAULT_SETTINGS: SettingsRecord = {

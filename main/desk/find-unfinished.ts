@@ -1,4 +1,7 @@
-/** What keeps a project from being proposed: sizes not measured, cloth not chosen, text that could not be read. */
+/**
+ * What keeps a project from being proposed: text that could not be read, and nothing that is finished. A window that is
+ * not measured yet is left out, as the screen says before; where no window is left, each is named with what it lacks.
+ */
 import type { Fault } from '#shared/fault.ts';
 import { at } from '#shared/fault.ts';
 import type { WrittenJob } from '#shared/job-file/write-job.ts';
@@ -16,26 +19,30 @@ const OF_OPENING = ['width', 'height'];
 
 /** Every fault, in the order of the rooms. Paths count rooms, openings and treatments as the document lists them. */
 export function findUnfinished(document: ProjectDocument, written: WrittenJob): Fault[] {
-  const faults: Fault[] = [];
+  const lacking: Fault[] = [];
+  const unread: Fault[] = [];
   const missing = new Map(written.unfinished.map(({ treatmentId, fields }) => [treatmentId, fields]));
   let treatments = 0;
   walk(document, (step) => {
     if (step.treatment) treatments += 1;
-    const fields = step.treatment ? (missing.get(step.treatment.id) ?? []) : [];
-    for (const field of fields) {
-      const [wrong, right] = MISSING[field] ?? [`${field} is missing`, 'give it'];
+    for (const field of step.treatment ? (missing.get(step.treatment.id) ?? []) : []) {
+      const [wrong, right] = MISSING[field] ?? [`${field} is not given yet`, 'give it, or take the treatment out'];
       const path = OF_OPENING.includes(field) ? step.openingPath : step.path;
-      faults.push({ path: at(path, field), wrong: `${step.name}: ${wrong}`, right });
+      lacking.push({ path: at(path, field), wrong: `${step.name}: ${wrong}`, right });
     }
-    faults.push(...findDrafts(step.record.drafts, step.path, step.name));
+    unread.push(...findDrafts(step.record.drafts, step.path, step.name));
   });
   document.cloth.forEach((cloth, index) => {
     if (written.wire.cloth?.some(({ id }) => id === cloth.code))
-      faults.push(...findDrafts(cloth.drafts, at('cloth', index), cloth.name || cloth.code));
+      unread.push(...findDrafts(cloth.drafts, at('cloth', index), cloth.name || cloth.code));
   });
   if (treatments === 0)
-    faults.push({ path: 'rooms', wrong: 'no window has a treatment yet', right: 'add a window and what hangs there' });
-  return faults;
+    return [
+      ...unread,
+      { path: 'rooms', wrong: 'no window has a treatment yet', right: 'add a window and what hangs there' },
+    ];
+  const finished = treatments - missing.size;
+  return finished === 0 ? [...lacking, ...unread] : unread;
 }
 
 function findDrafts(drafts: Readonly<Record<string, string>>, path: string, name: string): Fault[] {

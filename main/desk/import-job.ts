@@ -42,7 +42,7 @@ export function importJob(
   // The sample follows the decorator's practice, so that it may well come out other than it went in.
   const faults = [...recorded.faults, ...(as.sample ? [] : findUnkept(wire, document))];
   if (faults.length > 0) throw badInput(faults);
-  const client = { ...recorded.client, notes: as.notes };
+  const client = as.notes === '' ? recorded.client : { ...recorded.client, notes: as.notes };
   clients.insert(writing, client);
   projects.insert(writing, recorded.project);
   for (const cloth of recorded.cloth) cloths.insert(writing, cloth);

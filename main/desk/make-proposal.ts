@@ -5,7 +5,8 @@ import { readJob } from '#shared/job-file/read-job.ts';
 import { writeJob } from '#shared/job-file/write-job.ts';
 import type { ProjectDocument, ProposalRecord } from '#shared/records/records.ts';
 import type { ReadConnection } from '#main/portfolio/connection.ts';
-import { addProposal, nextOrdinal, nextRevision } from '#main/portfolio/proposals.ts';
+import { addProposal, nextOrdinal, readLastProposal } from '#main/portfolio/proposals.ts';
+import type { LastProposal } from '#main/portfolio/proposals.ts';
 import { addDays, localDate } from './calendar.ts';
 import { badInput } from './desk-errors.ts';
 import type { DeskParts } from './desk-parts.ts';
@@ -29,9 +30,13 @@ interface Numbering {
   readonly ordinal: number;
   readonly number: string;
   readonly revision: number;
+  readonly last: LastProposal | null;
 }
 
-/** Throws BAD_INPUT with every fault; FILE_TROUBLE when the PDF could not be written out, with the proposal stored. */
+/**
+ * Asked again with nothing changed since, it hands back the newest one instead of a twin. Throws BAD_INPUT with every
+ * fault; FILE_TROUBLE when the PDF could not be written out, with the proposal stored.
+ */
 export async function makeProposal(parts: DeskParts, asked: ProposalAsked): Promise<ProposalRecord> {
   const { document, numbering } = parts.door.read((reading) => {
     const found = readDocument(reading, asked.projectId);
@@ -42,6 +47,8 @@ export async function makeProposal(parts: DeskParts, asked: ProposalAsked): Prom
   const written = writeJob(document, { number, date, validUntil, terms, cancellation, tierNames });
   const unfinished = findUnfinished(document, written);
   if (unfinished.length > 0) throw badInput(unfinished);
+  const jobFile = JSON.stringify(written.wire, null, 2);
+  if (numbering.last?.jobFile === jobFile) return writePaperOut(parts, numbering.last.id);
   const { job, result, wire } = priceRead(readJob(written.wire), toDocumentPath(document, written));
   const paper = assembleProposal(job, result, { number, revision, date, validUntil, audience: 'client' });
   const id = parts.makeId();
@@ -71,7 +78,7 @@ export async function makeProposal(parts: DeskParts, asked: ProposalAsked): Prom
       files: {
         pdf: drawn.bytes,
         sha256: createHash('sha256').update(drawn.bytes).digest('hex'),
-        jobFile: JSON.stringify(written.wire, null, 2),
+        jobFile,
         result: wire,
         paper,
       },
@@ -80,17 +87,19 @@ export async function makeProposal(parts: DeskParts, asked: ProposalAsked): Prom
   return writePaperOut(parts, id);
 }
 
-/** `2026-014`: counted over the year. Revisions are counted over the project. */
+/** `2026-014`: counted over the year by its first revision; a project keeps its number, and its revisions count up. */
 function countUp(reading: ReadConnection, document: ProjectDocument, moment: Date): Numbering {
   const date = localDate(moment);
   const year = Number(date.slice(0, 4));
-  const ordinal = nextOrdinal(reading, year);
+  const last = readLastProposal(reading, document.project.id);
+  const ordinal = last?.ordinal ?? nextOrdinal(reading, year);
   return {
     date,
     validUntil: addDays(date, document.settings.holdsDays),
-    year,
+    year: last?.year ?? year,
     ordinal,
-    number: `${date.slice(0, 4)}-${String(ordinal).padStart(3, '0')}`,
-    revision: nextRevision(reading, document.project.id),
+    number: last?.number ?? `${date.slice(0, 4)}-${String(ordinal).padStart(3, '0')}`,
+    revision: (last?.revision ?? 0) + 1,
+    last,
   };
 }

@@ -87,7 +87,7 @@ function findWrittenPaper(parts: DeskParts, id: string): string {
   const { proposal, pdf } = readStoredPaper(parts, id);
   if (proposal.file !== null && holds(proposal.file, pdf)) return proposal.file;
   return (
-    writePaperOut(parts, id).file ?? path.join(findClientFolder(parts, proposal.clientName), namePaper(proposal.number))
+    writePaperOut(parts, id).file ?? path.join(findClientFolder(parts, proposal.clientName), namePaper(proposal))
   );
 }
 

@@ -1,15 +1,19 @@
 /** Papers by address, `/papers/<kind>/<id>`: what a page shows or offers for download. */
 import { ORPCError } from '@orpc/server';
+import { assembleProposal } from '#app/proposal/assemble-proposal.ts';
+import { readJobText } from '#shared/job-file/read-job.ts';
 import type { Paper } from '#main/host/served-desk.ts';
 import { writeDraft } from '#main/mail/write-draft.ts';
 import { makeFileName } from '#main/files/make-file-name.ts';
 import { readMailDraft } from '#main/portfolio/mail-drafts.ts';
+import { readProposal, readProposalResult } from '#main/portfolio/proposals.ts';
 import { PortfolioUnavailable } from '#main/portfolio/portfolio-trouble.ts';
 import { DEFAULT_SETTINGS, readSettings } from './default-settings.ts';
 import { mustFind } from './desk-errors.ts';
 import type { DeskParts } from './desk-parts.ts';
-import { drawMeasurePaper } from './draw-papers.ts';
+import { drawMeasurePaper, drawProposalPaper } from './draw-papers.ts';
 import { exportJob } from './jobs.ts';
+import { priceRead } from './price-text.ts';
 import { readDocument } from './read-document.ts';
 import { namePaperToSend, readStoredPaper } from './write-paper-out.ts';
 
@@ -17,6 +21,7 @@ type Reader = (parts: DeskParts, id: string) => Promise<Paper>;
 
 const READERS: Readonly<Record<string, Reader>> = {
   proposal: readProposalPaper,
+  'decorator-copy': readDecoratorCopy,
   draft: readDraftPaper,
   'measure-sheet': readMeasureSheet,
   job: readJobPaper,
@@ -38,6 +43,20 @@ export async function readPaper(parts: DeskParts, kind: string, id: string): Pro
 async function readProposalPaper(parts: DeskParts, id: string): Promise<Paper> {
   const { proposal, pdf } = readStoredPaper(parts, id);
   return { name: namePaperToSend(proposal), type: 'application/pdf', bytes: pdf };
+}
+
+/** The same proposal with take-off, working and price lines: drawn again from what was frozen, never from today's prices. */
+async function readDecoratorCopy(parts: DeskParts, id: string): Promise<Paper> {
+  const { proposal, jobFile } = parts.door.read((reading) => ({
+    proposal: mustFind(readProposal(reading, id), 'proposal', id),
+    jobFile: mustFind(readProposalResult(reading, id), 'proposal', id).jobFile,
+  }));
+  const { job, result } = priceRead(readJobText(jobFile));
+  const { number, revision, date, validUntil } = proposal;
+  const paper = assembleProposal(job, result, { number, revision, date, validUntil, audience: 'decorator' });
+  const { bytes } = await drawProposalPaper(parts, `${id}-decorator`, paper, job.locale);
+  const name = makeFileName(`${proposal.clientName} ${number} decorator's copy`, 'Proposal', '.pdf');
+  return { name, type: 'application/pdf', bytes };
 }
 
 async function readDraftPaper(parts: DeskParts, id: string): Promise<Paper> {

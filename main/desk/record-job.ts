@@ -2,10 +2,14 @@
 import type * as z from 'zod';
 import type { Fault } from '#shared/fault.ts';
 import { at } from '#shared/fault.ts';
-import { readLength, readThousandths } from '#shared/job-file/read-practice.ts';
+import { readLength, readThousandths } from '#shared/job-file/read-length.ts';
 import { practiceWithUnits, priceBookWithUnits } from '#shared/job-file/with-units.ts';
 import type { WireCloth, WireJob, WireOpening, WireRoom, WireTreatment } from '#shared/job-file/wire-job.ts';
+import { KIND_FIELDS, PANELS_EXTRAS } from '#shared/job-file/kind-fields.ts';
+import type { WirePanels } from '#shared/job-file/wire-panels.ts';
 import type { WireStacks } from '#shared/job-file/wire-stacks.ts';
+import { ticksFormOf } from '#shared/records/ticks-form.ts';
+import type { TicksForm, TreatmentMake } from '#shared/records/treatment-make.ts';
 import type { LengthUnit, Ticks } from '#shared/length.ts';
 import {
   clientRecord,
@@ -59,12 +63,14 @@ export function recordJob(wire: WireJob, given: RecordingGiven): RecordedJob {
     ...newClient(birth()),
     name: wire.client.name,
     email: wire.client.email ?? '',
+    phone: wire.client.phone ?? '',
     address: wire.client.address ?? '',
+    notes: wire.client.notes ?? '',
     sample,
   };
   const project: ProjectRecord = {
     ...newProject(birth(), client.id, given.settings),
-    name: given.projectName,
+    name: wire.project ?? given.projectName,
     units: unit,
     currency: wire.currency,
     locale: wire.locale ?? 'en-US',
@@ -151,6 +157,8 @@ function recordOpening(
     at: maybe(wire.at, unit),
     glazing: wire.glazing ?? blank.glazing,
     heatSourceBelow: wire.heatSourceBelow ?? false,
+    measured: wire.measured ?? 'rough',
+    notes: wire.notes ?? '',
     treatments: wire.treatments.map((treatment, order) => recordTreatment(treatment, blank.id, order, unit, birth())),
   };
 }
@@ -167,26 +175,35 @@ function recordTreatment(
     name: wire.name,
     quantity: wire.quantity ?? 1,
     face: wire.face,
-    make: {
-      kind: 'panels',
-      heading: wire.heading,
-      arrangement: wire.arrangement,
-      mountWhere: wire.mount?.where ?? 'wall',
-      mountAbove: maybe(wire.mount?.above, unit),
-      rodWidth: maybe(wire.rodWidth, unit),
-      finishedLength: maybe(wire.finishedLength, unit),
-      fullness: typeof wire.fullness === 'number' ? readThousandths(wire.fullness) : null,
-      ...recordReturns(wire, unit),
-      overlap: maybe(wire.overlap, unit),
-      halfWidths: typeof wire.widths === 'number' ? Math.round(wire.widths * 2) : null,
-    },
+    make: recordMake(wire, unit),
     stacks: recordStacks(wire.stacks ?? {}),
     practice: wire.practice === undefined ? null : practiceWithUnits(wire.practice, unit),
   };
 }
 
+function recordMake(wire: WireTreatment, unit: LengthUnit): TreatmentMake {
+  if (wire.kind !== 'panels') {
+    // A variable kind joins its own form: the union is told so once here.
+    return { kind: wire.kind, form: ticksFormOf(KIND_FIELDS[wire.kind], wire, unit) } as TreatmentMake;
+  }
+  return {
+    kind: 'panels',
+    heading: wire.heading,
+    arrangement: wire.arrangement,
+    mountWhere: wire.mount?.where ?? 'wall',
+    mountAbove: maybe(wire.mount?.above, unit),
+    rodWidth: maybe(wire.rodWidth, unit),
+    finishedLength: maybe(wire.finishedLength, unit),
+    fullness: typeof wire.fullness === 'number' ? readThousandths(wire.fullness) : null,
+    ...recordReturns(wire, unit),
+    overlap: maybe(wire.overlap, unit),
+    halfWidths: typeof wire.widths === 'number' ? Math.round(wire.widths * 2) : null,
+    extras: ticksFormOf(PANELS_EXTRAS, wire, unit) as TicksForm,
+  };
+}
+
 /** One number stands for each side that has a return; a single panel has its one on the left, as `read-job.ts` reads it. */
-function recordReturns(wire: WireTreatment, unit: LengthUnit): { returnLeft: Ticks | null; returnRight: Ticks | null } {
+function recordReturns(wire: WirePanels, unit: LengthUnit): { returnLeft: Ticks | null; returnRight: Ticks | null } {
   if (wire.return === undefined) return { returnLeft: null, returnRight: null };
   if (typeof wire.return === 'object')
     return { returnLeft: readLength(wire.return.left, unit), returnRight: readLength(wire.return.right, unit) };
@@ -218,6 +235,10 @@ function recordCloth(wire: WireCloth, projectId: string, birth: Birth, unit: Len
     repeatVertical: vertical,
     repeatHorizontal: maybe(wire.repeat?.horizontal, unit),
     cutOnRepeat: wire.repeat?.cutOnRepeat ?? false,
+    oneWay: wire.oneWay ?? false,
+    bolt: maybe(wire.bolt, unit),
+    orderStep: maybe(wire.orderStep, unit),
+    leastOrder: maybe(wire.leastOrder, unit),
     railroad: wire.railroad ?? false,
     content: wire.content ?? null,
     weight: wire.weight ?? null,
@@ -227,5 +248,7 @@ function recordCloth(wire: WireCloth, projectId: string, birth: Birth, unit: Len
     uv: wire.uv ?? null,
     solar: wire.solar ?? null,
     price: wire.price ?? null,
+    supplier: wire.supplier ?? '',
+    notes: wire.notes ?? '',
   };
 }

@@ -27,7 +27,7 @@ export function readStoredPaper(parts: DeskParts, id: string): StoredPaper {
  */
 export function writePaperOut(parts: DeskParts, id: string): ProposalRecord {
   const { proposal, pdf } = readStoredPaper(parts, id);
-  const file = writeBeside(findClientFolder(parts, proposal.clientName), namePaper(proposal.number), pdf);
+  const file = writeBeside(findClientFolder(parts, proposal.clientName), namePaper(proposal), pdf);
   return parts.door.write((writing) => {
     placePaper(writing, proposal, file, parts.now());
     const {
@@ -43,12 +43,16 @@ export function findClientFolder({ machine }: DeskParts, clientName: string): st
   return path.join(machine.papersFolder(), makeFileName(clientName, 'Client'));
 }
 
-/** `2026-014.pdf`. */
-export function namePaper(number: string): string {
-  return makeFileName(number, 'Proposal', '.pdf');
+/** `2026-014.pdf`, `2026-014 revision 2.pdf`. */
+export function namePaper(proposal: Pick<ProposalRecord, 'number' | 'revision'>): string {
+  return makeFileName(sayNumber(proposal), 'Proposal', '.pdf');
 }
 
 /** What a client sees as the name of the file: `Ada Fenn 2026-014.pdf`. */
-export function namePaperToSend({ clientName, number }: ListedProposal): string {
-  return makeFileName(`${clientName} ${number}`, 'Proposal', '.pdf');
+export function namePaperToSend(proposal: ListedProposal): string {
+  return makeFileName(`${proposal.clientName} ${sayNumber(proposal)}`, 'Proposal', '.pdf');
+}
+
+function sayNumber({ number, revision }: Pick<ProposalRecord, 'number' | 'revision'>): string {
+  return revision === 1 ? number : `${number} revision ${revision}`;
 }

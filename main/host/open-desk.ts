@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import { createDesk } from '#main/desk/create-desk.ts';
+import type { Desk } from '#main/desk/create-desk.ts';
 import { PROGRAM_VERSION } from '#main/desk/program-version.ts';
 import { readFonts } from './fonts.ts';
 import type { Machine } from './machine.ts';
-import type { ServedDesk } from './served-desk.ts';
 
 export interface DeskPlace {
   /** Absolute path of the folder that holds `portfolio.sqlite`. */
@@ -16,7 +16,7 @@ export interface DeskPlace {
 }
 
 /** The desk with the computer's own clock and chance, as both shells serve it. */
-export function openDesk({ dataFolder, fontsFolder, machine, onFault }: DeskPlace): ServedDesk {
+export function openDesk({ dataFolder, fontsFolder, machine, onFault }: DeskPlace): Desk {
   return createDesk({
     dataFolder,
     machine,

@@ -35,12 +35,25 @@ export function nextOrdinal(reading: ReadConnection, year: number): number {
   return (reading.first(query.compile())?.last ?? 0) + 1;
 }
 
-export function nextRevision(reading: ReadConnection, projectId: string): number {
+/** The newest proposal of a project, with where its number comes from and the job that it froze; null before the first. */
+export interface LastProposal {
+  readonly id: string;
+  readonly number: string;
+  readonly year: number;
+  readonly ordinal: number;
+  readonly revision: number;
+  readonly jobFile: string;
+}
+
+export function readLastProposal(reading: ReadConnection, projectId: string): LastProposal | null {
   const query = sql
     .selectFrom('proposals')
-    .select((row) => row.fn.max<number | null>('revision').as('last'))
-    .where('project_id', '=', projectId);
-  return (reading.first(query.compile())?.last ?? 0) + 1;
+    .innerJoin('proposal_files', 'proposal_files.proposal_id', 'proposals.id')
+    .select(['proposals.id', 'number', 'year', 'ordinal', 'revision', 'job_file as jobFile'])
+    .where('project_id', '=', projectId)
+    .orderBy('revision', 'desc')
+    .limit(1);
+  return reading.first(query.compile());
 }
 
 export interface NewProposal {

@@ -93,6 +93,10 @@ export interface ClothRow
   readonly repeat_vertical: Ticks | null;
   readonly repeat_horizontal: Ticks | null;
   readonly cut_on_repeat: Flag;
+  readonly one_way: Flag;
+  readonly bolt: Ticks | null;
+  readonly order_step: Ticks | null;
+  readonly least_order: Ticks | null;
   readonly railroad: Flag;
   /** JSON, or null; so are the three under it. */
   readonly content: string | null;

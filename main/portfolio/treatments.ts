@@ -1,5 +1,6 @@
 import { drafts } from '#shared/records/record-fields.ts';
-import { stacksRecord, treatmentMake, treatmentRecord } from '#shared/records/records.ts';
+import { stacksRecord, treatmentRecord } from '#shared/records/records.ts';
+import { treatmentMake } from '#shared/records/treatment-make.ts';
 import type { TreatmentRecord } from '#shared/records/records.ts';
 import { sql } from './compile.ts';
 import type { ReadConnection } from './connection.ts';

@@ -1,19 +1,25 @@
 import { app, type Session, type WebContents } from 'electron';
 import { isPage } from './address.ts';
 
-/** What no page may do, whatever is in it: leave, open windows of others, hold other pages, ask for the computer's devices. */
-export function guardAllPages(): void {
-  app.on('web-contents-created', (_event, contents) => guardPage(contents));
+/**
+ * `openPaper` is handed every address that a page wants in another window: it opens papers of ours and nothing else.
+ * What no page may do, whatever is in it: leave, open windows of others, hold other pages, ask for the computer's devices.
+ */
+export function guardAllPages(openPaper: (address: string) => void): void {
+  app.on('web-contents-created', (_event, contents) => guardPage(contents, openPaper));
 }
 
-function guardPage(contents: WebContents): void {
+function guardPage(contents: WebContents, openPaper: (address: string) => void): void {
   contents.on('will-navigate', (event, address) => {
     if (!isPage(address)) event.preventDefault();
   });
   contents.on('will-redirect', (event) => event.preventDefault());
   contents.on('will-attach-webview', (event) => event.preventDefault());
-  // Papers are opened by the computer's own reader, which the desk asks for.
-  contents.setWindowOpenHandler(() => ({ action: 'deny' }));
+  // No window is ever opened; a paper of ours goes to the computer's own reader instead.
+  contents.setWindowOpenHandler(({ url }) => {
+    openPaper(url);
+    return { action: 'deny' };
+  });
 }
 
 /** How every window is made: the page is an ordinary web page in Chromium's sandbox. */

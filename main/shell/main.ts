@@ -12,6 +12,7 @@ import { denyPermissions, guardAllPages } from './guard.ts';
 import { HostProcess } from './host-process.ts';
 import { actForDesk } from './machine-acts.ts';
 import { buildMenu } from './menu.ts';
+import { openPaperAddress } from './open-paper.ts';
 import { declareScheme, serveScheme } from './serve-scheme.ts';
 import { isFromPage, openWindow } from './window.ts';
 
@@ -44,7 +45,7 @@ function startShell(): void {
   );
 
   declareScheme();
-  guardAllPages();
+  guardAllPages((address) => openPaperAddress(address, (kind, id) => host.readPaper(kind, id)));
 
   ipcMain.on(channels.port, (event) => {
     const port = event.ports[0];

@@ -6,6 +6,7 @@ import { at } from '../fault.ts';
 import type { Fault, Warning } from '../fault.ts';
 import { TICKS_PER_INCH } from '../length.ts';
 import type { Ticks } from '../length.ts';
+import { parseLength } from '../parse-length.ts';
 import { CLOTH_ROLES } from '../words.ts';
 import { checkPanelsFile } from './check-panels-file.ts';
 import { CheckTools } from './check-tools.ts';
@@ -118,6 +119,24 @@ function checkOptics(tools: CheckTools, cloth: Partial<Omit<WireCloth, 'role' | 
     );
   if (cloth.uv) tooMuch(cloth.uv, at(path, 'uv'));
   if (cloth.solar) tooMuch(cloth.solar, at(path, 'solar'));
+  const { spectra, streetReflectance: street, transmittanceWithin } = cloth;
+  const over = spectra?.transmittance.findIndex((share, band) => share + (spectra.reflectance[band] ?? 0) > 1 + 1e-9);
+  if (over !== undefined && over >= 0)
+    tools.fault(
+      at(path, 'spectra'),
+      `transmittance and reflectance make more than 1 at ${400 + 20 * over} nm`,
+      'give shares that sum to 1 at the most in every band',
+    );
+  const passed = { visible: cloth.transmittance, uv: cloth.uv?.transmittance, solar: cloth.solar?.transmittance };
+  for (const band of ['visible', 'uv', 'solar'] as const) {
+    const [sent, through] = [street?.[band], passed[band]];
+    if (sent === undefined) continue;
+    const where = at(at(path, 'streetReflectance'), band);
+    if (through === undefined) tools.warn(where, 'Without the transmittance beside it this is not used.');
+    else tooMuch({ transmittance: through, reflectance: sent }, where);
+  }
+  if (transmittanceWithin !== undefined && cloth.transmittance === undefined)
+    tools.warn(at(path, 'transmittanceWithin'), 'Without the transmittance that it belongs to this is not used.');
 }
 
 const ROOM_SHAPE = { ceiling: wireRoom.shape.ceiling };
@@ -133,9 +152,31 @@ function readRoom(tools: CheckTools, item: unknown, path: string): void {
   const openings = listOf(room.data['openings']);
   tools.tellTwice(openings, at(path, 'openings'), 'name');
   const ceiling = tools.length(readable(ROOM_SHAPE, room.data).ceiling, at(path, 'ceiling'));
+  warnOverlapping(tools, openings, at(path, 'openings'));
   openings.forEach((opening, index) => {
     readOpening(tools, opening, at(at(path, 'openings'), index), ceiling);
   });
+}
+
+/** Two openings cannot share a stretch of wall: one of them was measured from somewhere else. */
+function warnOverlapping(tools: CheckTools, openings: readonly unknown[], path: string): void {
+  const spans = openings.flatMap((item, index) => {
+    const opening = LOOSE.safeParse(item);
+    if (!opening.success) return [];
+    const sizes = readable(OPENING_SHAPE, opening.data);
+    const [from, across] = [sizes.at, sizes.width].map((value) => {
+      const parsed = value === undefined || value === null ? null : parseLength(String(value), tools.unit);
+      return parsed?.ok ? parsed.ticks : null;
+    });
+    return typeof from === 'number' && typeof across === 'number' ? [{ index, from, to: from + across }] : [];
+  });
+  for (const [order, span] of spans.entries())
+    for (const before of spans.slice(0, order))
+      if (span.from < before.to && before.from < span.to)
+        tools.warn(
+          at(at(path, span.index), 'at'),
+          `It lies over ${at(path, before.index)}: one of the two was measured from another place.`,
+        );
 }
 
 function readOpening(tools: CheckTools, item: unknown, path: string, ceiling: Ticks | null): void {
@@ -162,7 +203,7 @@ function readOpening(tools: CheckTools, item: unknown, path: string, ceiling: Ti
     const where = at(at(path, 'treatments'), index);
     checkStacks(tools, treatment.data, where);
     if (treatment.data['kind'] === 'panels')
-      checkPanelsFile(tools, treatment.data, where, { ceiling, sill: sillHeight });
+      checkPanelsFile(tools, treatment.data, where, { ceiling, sill: sillHeight, width: wide, height: high });
   });
 }
 

@@ -13,6 +13,9 @@ type PanelsParts = Readable<(typeof wirePanels)['shape']>;
 const SHORT = 12 * TICKS_PER_INCH;
 const LONG_ROD = 400 * TICKS_PER_INCH;
 const LARGE_OVERLAP = 8 * TICKS_PER_INCH;
+const LONG_RETURN = 18 * TICKS_PER_INCH;
+/** A hem may clear the sill by this much and still be meant so (common practice). */
+const HEM_ON_GLASS = TICKS_PER_INCH;
 /** Floor readings further apart than this: hem each width to the floor (common practice). */
 const UNEVEN_FLOOR = TICKS_PER_INCH / 2;
 
@@ -34,6 +37,7 @@ export function checkPanelsFile(tools: CheckTools, item: Loose, path: string, pl
   checkBay(tools, panels, item, path);
   checkMake(tools, panels, path);
   warnUnlikely(tools, panels, path, { rod, length, overlap, ceiling: place.ceiling });
+  warnUncovered(tools, panels, path, { rod, length, sides, place });
 }
 
 interface Sizes {
@@ -198,4 +202,35 @@ function warnUnlikely(
       at(path, 'overlap'),
       `${tools.say(overlap)} is a large overlap: it is the whole overlap at the centre, not each side.`,
     );
+}
+
+/** What would leave the window bare: drawn panels on too short a rod, a hem that ends on the glass, a return like an arm. */
+function warnUncovered(
+  tools: CheckTools,
+  panels: PanelsParts,
+  path: string,
+  given: {
+    readonly rod: Ticks | null;
+    readonly length: Ticks | null;
+    readonly sides: Sizes['sides'];
+    readonly place: CheckedPlace;
+  },
+): void {
+  const { rod, length, sides, place } = given;
+  const { sill, width, height } = place;
+  const draws = panels.arrangement === 'pair' || panels.arrangement === 'one-way';
+  if (draws && panels.mount?.where !== 'inside' && rod !== null && width !== null && rod > 0 && rod < width)
+    tools.warn(at(path, 'rodWidth'), `${tools.say(rod)} is shorter than the opening is wide (${tools.say(width)}).`);
+  for (const side of sides)
+    if (side !== null && side > LONG_RETURN)
+      tools.warn(
+        at(path, 'return'),
+        `${tools.say(side)} is a very long return: it is the way from the rod to the wall.`,
+      );
+  const above = tools.length(panels.mount?.above, at(path, 'mount.above')) ?? 0;
+  if (panels.cafe === true || length === null || sill === null || height === null || panels.mount?.where === 'ceiling')
+    return;
+  const hem = sill + height + above - length;
+  if (length > 0 && hem > sill + HEM_ON_GLASS)
+    tools.warn(at(path, 'finishedLength'), `The hem ends ${tools.say(hem - sill)} above the sill, on the glass.`);
 }

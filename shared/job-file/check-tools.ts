@@ -15,6 +15,8 @@ export type KnownRole = ClothRole | 'unknown';
 export interface CheckedPlace {
   readonly ceiling: Ticks | null;
   readonly sill: Ticks | null;
+  readonly width: Ticks | null;
+  readonly height: Ticks | null;
 }
 
 export class CheckTools {

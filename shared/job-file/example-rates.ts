@@ -54,6 +54,8 @@ export const EXAMPLE_RATES: WirePriceBook = {
     board: '3.50/ft',
     shadeLift: '38.00',
     shadeRod: '1.80/ft',
+    showerLiner: '14.00',
+    cordLock: '4.00',
     curtainRing: '0.75',
   },
   notions: {

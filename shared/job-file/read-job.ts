@@ -1,5 +1,5 @@
 /** From a job file to a job that the engines take: every fault told, or lengths in ticks and rates exact. */
-import type { Cloth, Repeat } from '../cloth.ts';
+import type { Cloth, KnownOfCloth, Repeat } from '../cloth.ts';
 import type { Fault, Warning } from '../fault.ts';
 import { at } from '../fault.ts';
 import type { Job, ProposalHead, Room } from '../job.ts';
@@ -12,7 +12,8 @@ import { parseWeight } from '../weight.ts';
 import type { Tier } from '../words.ts';
 import { checkJob } from './check-job.ts';
 import { EXAMPLE_RATES } from './example-rates.ts';
-import { EMPTY_PRICE_BOOK, readLength, readPractice, readPriceBook } from './read-practice.ts';
+import { EMPTY_PRICE_BOOK, readPractice, readPriceBook } from './read-practice.ts';
+import { readLength } from './read-length.ts';
 import { readTreatment } from './read-treatment.ts';
 import { tellFaults } from './tell-faults.ts';
 import { wireJob } from './wire-job.ts';
@@ -135,6 +136,7 @@ export function toCloth(wire: WireCloth, unit: LengthUnit): Cloth {
     visible,
     uv: wire.uv ?? null,
     solar: wire.solar ?? null,
+    ...knownOf(wire),
     price: wire.price === undefined ? null : parseLengthRate(wire.price),
     supply: {
       oneWay: wire.oneWay ?? false,
@@ -151,6 +153,13 @@ export function toCloth(wire: WireCloth, unit: LengthUnit): Cloth {
     case 'interlining':
       return { ...base, role: 'interlining', family: wire.family };
   }
+}
+
+/** What she knows of it beyond its label; what was not told stays undefined. */
+function knownOf(wire: WireCloth): KnownOfCloth {
+  const { streetReflectance, spectra, transmittanceWithin, thickness, shrinkage, needle, care, flame, hand } = wire;
+  const { sources } = wire;
+  return { streetReflectance, spectra, transmittanceWithin, thickness, shrinkage, needle, care, flame, hand, sources };
 }
 
 function toRepeat(wire: WireCloth['repeat'], unit: LengthUnit): Repeat | null {

@@ -1,10 +1,11 @@
 /** Panels of the wire form as the engines take them: finished length and rod face found where they were not given. */
-import { piecesOf } from '../job.ts';
-import type { Bay, Hang, PanelsTreatment, TreatmentBase } from '../job.ts';
+import { piecesOf } from '../treatments/panels.ts';
+import type { Bay, Hang, PanelsTreatment } from '../treatments/panels.ts';
+import type { TreatmentBase } from '../treatments/treatment-base.ts';
 import { lengthFrom, ticks, ticksPer } from '../length.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
 import type { Practice } from '../practice.ts';
-import { readLength, readThousandths } from './read-practice.ts';
+import { readLength, readThousandths } from './read-length.ts';
 import type { WirePanels } from './wire-panels.ts';
 
 export function readPanels(

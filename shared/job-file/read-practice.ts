@@ -3,7 +3,6 @@ import { parseDecimal } from '../decimal.ts';
 import type { Decimal } from '../decimal.ts';
 import { lengthFrom } from '../length.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
-import { parseLength } from '../parse-length.ts';
 import type { Practice } from '../practice.ts';
 import type { PriceBook } from '../price-book.ts';
 import { byHeading } from '../practice-defaults.ts';
@@ -15,20 +14,14 @@ import { COUNTED_PARTS, MEASURED_PARTS } from '../parts.ts';
 import type { PartName } from '../parts.ts';
 import { HEADINGS } from '../words.ts';
 import type { Heading } from '../words.ts';
+import { readLength, readThousandths } from './read-length.ts';
+import { readValancePractice } from './wire-valance.ts';
+import { readCornicePractice } from './wire-cornice.ts';
+import { readSwagsPractice } from './wire-swags.ts';
+import { readRomanShadePractice } from './wire-roman-shade.ts';
+import { readBedSkirtPractice } from './wire-bed-skirt.ts';
+import { readShowerCurtainPractice } from './wire-shower-curtain.ts';
 import type { WirePractice, WirePriceBook } from './wire-practice.ts';
-
-/** A wire length in ticks. The schema has already refused what cannot be read. */
-export function readLength(value: number | string, unit: LengthUnit): Ticks {
-  if (typeof value === 'number') return lengthFrom(value, unit);
-  const parsed = parseLength(value, unit);
-  if (!parsed.ok) throw new Error(`length was not checked: ${value}`);
-  return parsed.ticks;
-}
-
-/** A ratio in thousandths. */
-export function readThousandths(value: number): number {
-  return Math.round(value * 1000);
-}
 
 /** `given` laid over `under`. */
 export function readPractice(given: WirePractice | undefined, under: Practice, unit: LengthUnit): Practice {
@@ -80,6 +73,12 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     },
     lining: lengths(given.lining, under.lining),
     interlining: lengths(given.interlining, under.interlining),
+    valance: readValancePractice(given.valance, under.valance, unit),
+    cornice: readCornicePractice(given.cornice, under.cornice, unit),
+    swags: readSwagsPractice(given.swags, under.swags, unit),
+    romanShade: readRomanShadePractice(given.romanShade, under.romanShade, unit),
+    bedSkirt: readBedSkirtPractice(given.bedSkirt, under.bedSkirt, unit),
+    showerCurtain: readShowerCurtainPractice(given.showerCurtain, under.showerCurtain, unit),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { StackIds } from '../job.ts';
+import type { StackIds } from '../treatments/treatment-base.ts';
 import { TIERS } from '../words.ts';
 import type { Tier } from '../words.ts';
 import type { WireStacks } from './wire-stacks.ts';

@@ -1,11 +1,18 @@
 /** One treatment of the wire form as the engines take it. Its faults have been told before. */
-import type { Treatment } from '../job.ts';
+import { exhaustive } from '../fault.ts';
+import type { Treatment } from '../treatments/treatment.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import { readPanels } from './read-panels.ts';
 import { readPractice } from './read-practice.ts';
 import { readStacks } from './read-stacks.ts';
+import { readBedSkirt } from './wire-bed-skirt.ts';
+import { readCornice } from './wire-cornice.ts';
 import type { WireTreatment } from './wire-job.ts';
+import { readRomanShade } from './wire-roman-shade.ts';
+import { readShowerCurtain } from './wire-shower-curtain.ts';
+import { readSwags } from './wire-swags.ts';
+import { readValance } from './wire-valance.ts';
 
 /** `practice` is the job's; the treatment's own stands over it. `sill` is the opening's, from the floor. */
 export function readTreatment(
@@ -24,5 +31,22 @@ export function readTreatment(
     stacks: readStacks(wire.stacks, wire.face),
     face: wire.face,
   };
-  return readPanels(wire, base, unit, sill);
+  switch (wire.kind) {
+    case 'panels':
+      return readPanels(wire, base, unit, sill);
+    case 'valance':
+      return readValance(wire, base, own.valance, unit);
+    case 'cornice':
+      return readCornice(wire, base, own.cornice, unit);
+    case 'swags':
+      return readSwags(wire, base, own.swags, unit);
+    case 'roman-shade':
+      return readRomanShade(wire, base, own.romanShade, unit);
+    case 'bed-skirt':
+      return readBedSkirt(wire, base, own.bedSkirt, unit);
+    case 'shower-curtain':
+      return readShowerCurtain(wire, base, own.showerCurtain, unit);
+    default:
+      return exhaustive(wire);
+  }
 }

@@ -1,6 +1,6 @@
 /** A cornice and its practice as a job file writes them. The fields that every treatment has are the caller's. */
 import * as z from 'zod';
-import type { TreatmentBase } from '../job.ts';
+import type { TreatmentBase } from '../treatments/treatment-base.ts';
 import type { LengthUnit } from '../length.ts';
 import { ticks } from '../length.ts';
 import { CORNICE_LENGTHS } from '../treatments/cornice-practice.ts';

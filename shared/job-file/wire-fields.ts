@@ -13,6 +13,9 @@ export function fault(wrong: string, right: string): string {
 
 const LENGTH_TEXT = 'A number in the file\'s units, or text as people write it: "84 1/2", "7\' 0 1/2\\"", "214.6 cm".';
 
+/** 100 m in the smallest unit of a file: no bare number of any unit may be more. */
+const MOST = 100_000;
+
 /** A length: a bare number in `units`, or text. Text is tried in inches here; the parse proper knows the units. */
 export const wireLength = z
   .union([z.number(), z.string()], {
@@ -22,6 +25,11 @@ export const wireLength = z
     if (typeof value === 'number') {
       if (!Number.isFinite(value) || value < 0)
         context.addIssue({ code: 'custom', message: fault(`${value} is negative`, 'give a length of 0 or more') });
+      else if (value > MOST)
+        context.addIssue({
+          code: 'custom',
+          message: fault(`${value} is longer than 100 m`, 'give a length of 0 to 100 m'),
+        });
       return;
     }
     const parsed = parseLength(value, 'in');

@@ -1,5 +1,6 @@
 /** The job file: one JSON document that holds a whole project. This schema validates it everywhere; see `read-job.ts`. */
 import * as z from 'zod';
+import { CARE_WAYS, HANDS, NEEDLE_WAYS, SOURCED_VALUES, VALUE_SOURCES } from '../cloth.ts';
 import { LOCALES } from '../locale.ts';
 import { CURRENCIES } from '../money.ts';
 import {
@@ -10,6 +11,7 @@ import {
   INTERLINING_FAMILIES,
   LINING_FAMILIES,
   MATCHES,
+  MEASURE_STATES,
   ROOM_USES,
 } from '../words.ts';
 import {
@@ -25,12 +27,27 @@ import {
   wireText,
   wireWeight,
 } from './wire-fields.ts';
+import { TREATMENT_KINDS } from '../treatments/treatment.ts';
+import { wireBedSkirt } from './wire-bed-skirt.ts';
+import { wireCornice } from './wire-cornice.ts';
 import { wirePanels } from './wire-panels.ts';
+import { wireRomanShade } from './wire-roman-shade.ts';
+import { wireShowerCurtain } from './wire-shower-curtain.ts';
+import { wireSwags } from './wire-swags.ts';
+import { treatmentBase } from './wire-treatment-base.ts';
+import { wireValance } from './wire-valance.ts';
 import { wirePractice, wirePriceBook } from './wire-practice.ts';
 
 export const UNITS = ['in', 'cm', 'mm'] as const;
 
 const wireOptics = z.strictObject({ transmittance: wireShare, reflectance: wireShare });
+const wireBands = z
+  .array(wireShare)
+  .length(16, { error: fault('does not have 16 bands', 'give 16 shares, 400 to 700 nm by 20 nm') });
+const wireMillimetres = z
+  .number({ error: fault('is not a number', 'give millimetres, for example 0.4') })
+  .positive({ error: fault('is not above 0', 'give millimetres, for example 0.4') })
+  .max(50, { error: fault('is thicker than any cloth', 'give millimetres, for example 0.4') });
 
 export const clothBase = {
   id: wireName,
@@ -63,7 +80,35 @@ export const clothBase = {
   reflectance: wireShare.optional().describe('Visible, both sides.'),
   uv: wireOptics.optional(),
   solar: wireOptics.optional(),
+  streetReflectance: z
+    .strictObject({ visible: wireShare, uv: wireShare, solar: wireShare })
+    .partial()
+    .optional()
+    .describe('Of the side towards the street, where it differs from the side towards the room.'),
+  spectra: z
+    .strictObject({ transmittance: wireBands, reflectance: wireBands })
+    .optional()
+    .describe('In 16 bands, 400 to 700 nm by 20 nm.'),
+  transmittanceWithin: wireShare.optional().describe('The visible transmittance is right within this.'),
+  thickness: wireMillimetres.optional().describe('Millimetres, lying loose.'),
+  shrinkage: z
+    .strictObject({ length: wireShare, width: wireShare })
+    .optional()
+    .describe('Shares lost in cleaning; 0.03 is 3 %.'),
+  needle: wireChoice(NEEDLE_WAYS).optional().describe('What a needle leaves in it.'),
+  care: wireChoice(CARE_WAYS).optional(),
+  flame: z
+    .strictObject({ test: wireName, certificate: wireName })
+    .optional()
+    .describe('A named certificate, and the test that it was given under.'),
+  hand: wireChoice(HANDS).optional(),
+  sources: z
+    .partialRecord(z.enum(SOURCED_VALUES), wireChoice(VALUE_SOURCES))
+    .optional()
+    .describe('Where values come from; what is assumed widens the ranges.'),
   price: wireLengthRate.optional(),
+  supplier: wireText.optional(),
+  notes: wireText.optional(),
   oneWay: wireFlag().optional().describe('Nap or a pattern that runs one way: no cut may be turned.'),
   bolt: wireLength.optional().describe('A whole piece of it: no cut and no dye lot is longer.'),
   orderStep: wireLength.optional().describe("The supplier's own step; else the practice's."),
@@ -82,9 +127,19 @@ export const wireCloth = z.discriminatedUnion(
 export type WireCloth = z.infer<typeof wireCloth>;
 
 /** Every kind of treatment, told apart by `kind`. */
-export const wireTreatment = z.discriminatedUnion('kind', [wirePanels], {
-  error: fault('has no kind that is known', 'give "kind": "panels"'),
-});
+export const wireTreatment = z.discriminatedUnion(
+  'kind',
+  [
+    wirePanels,
+    wireValance(treatmentBase),
+    wireCornice(treatmentBase),
+    wireSwags(treatmentBase),
+    wireRomanShade(treatmentBase),
+    wireBedSkirt(treatmentBase),
+    wireShowerCurtain(treatmentBase),
+  ],
+  { error: fault('has no kind that is known', `give one of ${TREATMENT_KINDS.join(', ')}`) },
+);
 export type WireTreatment = z.infer<typeof wireTreatment>;
 
 export const wireOpening = z.strictObject({
@@ -95,6 +150,8 @@ export const wireOpening = z.strictObject({
   at: wireLength.nullish().describe("Left edge from the wall's left end."),
   glazing: wireChoice(GLAZINGS).optional(),
   heatSourceBelow: wireFlag().optional(),
+  measured: wireChoice(MEASURE_STATES).optional().describe('An order needs a final measure. Not given: rough.'),
+  notes: wireText.optional(),
   treatments: z.array(wireTreatment),
 });
 export type WireOpening = z.infer<typeof wireOpening>;
@@ -128,7 +185,14 @@ export const wireJob = z
     units: wireChoice(UNITS),
     currency: wireChoice(CURRENCIES),
     locale: wireChoice(LOCALES).optional(),
-    client: z.strictObject({ name: wireName, email: wireText.optional(), address: wireText.optional() }),
+    client: z.strictObject({
+      name: wireName,
+      email: wireText.optional(),
+      phone: wireText.optional(),
+      address: wireText.optional(),
+      notes: wireText.optional(),
+    }),
+    project: wireName.optional().describe('What the project is called.'),
     letterhead: wireLetterhead.optional(),
     proposal: wireProposalHead.optional(),
     practice: wirePractice.optional(),

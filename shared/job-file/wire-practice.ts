@@ -14,6 +14,13 @@ import { PART_NAMES, PARTS } from '../parts.ts';
 import type { HardwareName, NotionName } from '../parts.ts';
 import { HEADINGS, LINE_KINDS } from '../words.ts';
 import type { Heading } from '../words.ts';
+import { setting } from './wire-settings.ts';
+import { wireValancePractice } from './wire-valance.ts';
+import { wireCornicePractice } from './wire-cornice.ts';
+import { wireSwagsPractice } from './wire-swags.ts';
+import { wireRomanShadePractice } from './wire-roman-shade.ts';
+import { wireBedSkirtPractice } from './wire-bed-skirt.ts';
+import { wireShowerCurtainPractice } from './wire-shower-curtain.ts';
 import {
   fault,
   wireAmount,
@@ -26,11 +33,6 @@ import {
   wireName,
   wireShare,
 } from './wire-fields.ts';
-
-/** Documents a setting: what it means and its default in inch and in centimetre households. */
-function setting<T extends z.ZodType>(schema: T, description: string, inch: unknown, centimetres: unknown = inch): T {
-  return schema.meta({ description, default: inch, 'x-default-centimetres': centimetres });
-}
 
 function perHeading<T extends z.ZodType>(value: T, defaults: Readonly<Record<Heading, unknown>>, metric = defaults) {
   return z.strictObject(
@@ -210,6 +212,12 @@ export const wirePractice = z
       .describe('Wall that one width of cloth takes when drawn back.'),
     lining: layer('lining'),
     interlining: layer('interlining'),
+    valance: wireValancePractice,
+    cornice: wireCornicePractice,
+    swags: wireSwagsPractice,
+    romanShade: wireRomanShadePractice,
+    bedSkirt: wireBedSkirtPractice,
+    showerCurtain: wireShowerCurtainPractice,
   })
   .partial()
   .meta({ id: 'practice' });

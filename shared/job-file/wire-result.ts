@@ -2,6 +2,7 @@
 import * as z from 'zod';
 import { CURRENCIES } from '../money.ts';
 import { ADVICE_LEVELS } from '../result.ts';
+import { TREATMENT_KINDS } from '../treatments/treatment.ts';
 import { CLOTH_ROLES, LINE_KINDS, TIERS } from '../words.ts';
 import { UNITS } from './wire-job.ts';
 
@@ -92,6 +93,7 @@ export const wireResult = z
     treatments: z.array(
       z.strictObject({
         path: z.string(),
+        kind: z.enum(TREATMENT_KINDS),
         finished: z.strictObject({ width: z.number(), length: z.number() }),
         advised: z.strictObject({ tier: z.enum(TIERS), why: z.string() }),
         tiers: z.strictObject({ good: tier, better: tier, best: tier }),

@@ -1,6 +1,6 @@
 /** Swags and their practice as a job file writes them. The fields that every treatment has are the caller's. */
 import * as z from 'zod';
-import type { TreatmentBase } from '../job.ts';
+import type { TreatmentBase } from '../treatments/treatment-base.ts';
 import type { LengthUnit } from '../length.ts';
 import { SWAGS_CHOICES, SWAGS_LENGTHS } from '../treatments/swags-practice.ts';
 import type { SwagsPractice } from '../treatments/swags-practice.ts';

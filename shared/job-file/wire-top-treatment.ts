@@ -2,7 +2,7 @@
 import * as z from 'zod';
 import type { LengthUnit, Ticks } from '../length.ts';
 import { ticks } from '../length.ts';
-import type { Mount } from '../job.ts';
+import type { Mount } from '../treatments/treatment-base.ts';
 import { BOARD_CHOICES, BOARD_COVERS, BOARD_FIXINGS, WELT_GRAINS } from '../treatments/board-practice.ts';
 import type { BoardChoices } from '../treatments/board-practice.ts';
 import { MOUNTS } from '../words.ts';

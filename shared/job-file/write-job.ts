@@ -19,8 +19,13 @@ import {
   LINING_FAMILIES as LINING,
   TIERS,
 } from '../words.ts';
+import { KIND_FIELDS, PANELS_EXTRAS } from './kind-fields.ts';
+import { wireTreatment } from './wire-job.ts';
 import type { WireCloth, WireJob, WireOpening, WireRoom, WireTreatment } from './wire-job.ts';
+import type { WirePanels } from './wire-panels.ts';
 import type { WireStacks } from './wire-stacks.ts';
+import { wireFormOf } from '../records/ticks-form.ts';
+import type { OtherMake, PanelsMake } from '../records/treatment-make.ts';
 
 /** What is still missing of a treatment before it can be priced: the fields, in measuring order. */
 export interface Unfinished {
@@ -68,8 +73,11 @@ export function writeJob(document: ProjectDocument, head: ProposalHeadGiven = {}
     client: {
       name: client.name.trim() === '' ? 'Client' : client.name,
       ...(client.email === '' ? {} : { email: client.email }),
+      ...(client.phone === '' ? {} : { phone: client.phone }),
       ...(client.address === '' ? {} : { address: client.address }),
+      ...(client.notes === '' ? {} : { notes: client.notes }),
     },
+    ...(project.name.trim() === '' ? {} : { project: project.name }),
     ...(settings.letterhead.name.trim() === '' ? {} : { letterhead: settings.letterhead }),
     proposal: {
       ...head,
@@ -143,7 +151,7 @@ function writeOpening(
   for (const treatment of opening.treatments) {
     const fields = missingOf(treatment);
     const written =
-      fields.length === 0 ? writeTreatment(treatment, uniqueName(treatment.name, 'Panels', own), unit) : null;
+      fields.length === 0 ? writeTreatment(treatment, uniqueName(treatment.name, 'Treatment', own), unit) : null;
     if (written === null) writing.unfinished.push({ treatmentId: treatment.id, openingId: opening.id, fields });
     else {
       writing.ids[`${path}.treatments[${treatments.length}]`] = treatment.id;
@@ -158,6 +166,8 @@ function writeOpening(
     at: opening.at === null ? null : length(opening.at, unit),
     glazing: opening.glazing,
     heatSourceBelow: opening.heatSourceBelow,
+    measured: opening.measured,
+    ...(opening.notes === '' ? {} : { notes: opening.notes }),
     treatments,
   };
 }
@@ -166,37 +176,84 @@ function sized(value: Ticks | null): boolean {
   return value !== null && value > 0;
 }
 
-/** Fields of a treatment that must be there before it can be priced, in measuring order. */
+/** Fields of panels that must be there before they can be priced, in measuring order. */
 export function missingOf(treatment: TreatmentRecord): string[] {
   const { make } = treatment;
+  const face = treatment.face === null ? ['face'] : [];
+  if (make.kind !== 'panels') return [...missingOfKind(treatment, make), ...face];
   return [
-    ...(sized(make.rodWidth) ? [] : ['rodWidth']),
-    ...(sized(make.finishedLength) ? [] : ['finishedLength']),
-    ...(treatment.face === null ? ['face'] : []),
+    ...(sized(make.rodWidth) || make.extras['bay'] ? [] : ['rodWidth']),
+    ...(sized(make.finishedLength) || make.extras['hang'] ? [] : ['finishedLength']),
+    ...face,
   ];
 }
 
+/** What the wire schema of a kind misses; what is there and wrong is a fault, and told as one. */
+function missingOfKind(treatment: TreatmentRecord, make: OtherMake): string[] {
+  const wire = writeKind(treatment, make, 'Treatment', treatment.face ?? 'face', 'in');
+  const parsed = wireTreatment.safeParse(wire);
+  if (parsed.success) return [];
+  const missing = parsed.error.issues.filter((issue) => valueAt(wire, issue.path) === undefined);
+  return [...new Set(missing.map((issue) => issue.path.join('.')))];
+}
+
+function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>(
+    (here, key) =>
+      typeof here === 'object' && here !== null ? (here as Record<PropertyKey, unknown>)[key] : undefined,
+    value,
+  );
+}
+
 function writeTreatment(treatment: TreatmentRecord, name: string, unit: LengthUnit): WireTreatment | null {
+  if (treatment.face === null) return null;
   const { make } = treatment;
-  if (make.rodWidth === null || make.finishedLength === null || treatment.face === null) return null;
-  const side = (value: Ticks | null): number => (value === null ? 0 : length(value, unit));
-  const returned = make.returnLeft !== null || make.returnRight !== null;
+  if (make.kind === 'panels') return writePanels(treatment, make, name, treatment.face, unit);
+  // It may still be wrong: reading the job tells how, and where.
+  return writeKind(treatment, make, name, treatment.face, unit) as WireTreatment;
+}
+
+function baseOf(treatment: TreatmentRecord, name: string, face: string) {
   return {
     name,
+    face,
+    quantity: treatment.quantity,
+    ...(treatment.practice === null ? {} : { practice: treatment.practice }),
+    stacks: writeStacks(treatment.stacks),
+  };
+}
+
+function writeKind(treatment: TreatmentRecord, make: OtherMake, name: string, face: string, unit: LengthUnit): object {
+  return {
+    ...baseOf(treatment, name, face),
+    kind: make.kind,
+    ...(wireFormOf(KIND_FIELDS[make.kind], make.form, unit) as object),
+  };
+}
+
+function writePanels(
+  treatment: TreatmentRecord,
+  make: PanelsMake,
+  name: string,
+  face: string,
+  unit: LengthUnit,
+): WireTreatment {
+  const side = (value: Ticks | null): number => (value === null ? 0 : length(value, unit));
+  const returned = make.returnLeft !== null || make.returnRight !== null;
+  const extras = wireFormOf(PANELS_EXTRAS, make.extras, unit) as Partial<WirePanels>;
+  return {
+    ...baseOf(treatment, name, face),
     kind: 'panels',
     heading: make.heading,
     arrangement: make.arrangement,
     mount: { where: make.mountWhere, ...(make.mountAbove === null ? {} : { above: length(make.mountAbove, unit) }) },
-    face: treatment.face,
-    rodWidth: length(make.rodWidth, unit),
-    finishedLength: length(make.finishedLength, unit),
+    ...(make.rodWidth === null || extras.bay ? {} : { rodWidth: length(make.rodWidth, unit) }),
+    ...(make.finishedLength === null || extras.hang ? {} : { finishedLength: length(make.finishedLength, unit) }),
     ...(make.fullness === null || make.halfWidths !== null ? {} : { fullness: make.fullness / 1000 }),
     ...(returned ? { return: { left: side(make.returnLeft), right: side(make.returnRight) } } : {}),
     ...(make.overlap === null || make.arrangement !== 'pair' ? {} : { overlap: length(make.overlap, unit) }),
-    quantity: treatment.quantity,
     ...(make.halfWidths === null ? {} : { widths: make.halfWidths / 2 }),
-    ...(treatment.practice === null ? {} : { practice: treatment.practice }),
-    stacks: writeStacks(treatment.stacks),
+    ...extras,
   };
 }
 
@@ -256,6 +313,10 @@ export function writeCloth(cloth: ClothRecord, unit: LengthUnit): WireCloth | nu
           },
         }),
     railroad: cloth.railroad,
+    ...(cloth.oneWay ? { oneWay: true } : {}),
+    ...(cloth.bolt === null ? {} : { bolt: length(cloth.bolt, unit) }),
+    ...(cloth.orderStep === null ? {} : { orderStep: length(cloth.orderStep, unit) }),
+    ...(cloth.leastOrder === null ? {} : { leastOrder: length(cloth.leastOrder, unit) }),
     ...(cloth.content === null ? {} : { content: cloth.content }),
     ...(cloth.weight === null ? {} : { weight: cloth.weight }),
     ...(cloth.colour === null ? {} : { colour: cloth.colour }),
@@ -264,6 +325,8 @@ export function writeCloth(cloth: ClothRecord, unit: LengthUnit): WireCloth | nu
     ...(cloth.uv === null ? {} : { uv: cloth.uv }),
     ...(cloth.solar === null ? {} : { solar: cloth.solar }),
     ...(cloth.price === null ? {} : { price: cloth.price }),
+    ...(cloth.supplier === '' ? {} : { supplier: cloth.supplier }),
+    ...(cloth.notes === '' ? {} : { notes: cloth.notes }),
   };
   return withFamily(base, cloth);
 }

@@ -5,19 +5,18 @@ import { wirePractice, wirePriceBook } from '../job-file/wire-practice.ts';
 import { LOCALES } from '../locale.ts';
 import { CURRENCIES } from '../money.ts';
 import {
-  ARRANGEMENTS,
   CLIMATES,
   CLOTH_ROLES,
   FACE_FAMILIES,
   FACINGS,
   GLAZINGS,
-  HEADINGS,
   INTERLINING_FAMILIES,
   LINING_FAMILIES,
   MATCHES,
-  MOUNTS,
+  MEASURE_STATES,
   ROOM_USES,
 } from '../words.ts';
+import { treatmentMake } from './treatment-make.ts';
 import { drafts, instant, longText, maybeTicks, recordId, shortText } from './record-fields.ts';
 
 const kept = { id: recordId, createdAt: instant, updatedAt: instant };
@@ -63,8 +62,6 @@ export const roomRecord = z.object({
 });
 export type RoomRecord = z.infer<typeof roomRecord>;
 
-export const MEASURE_STATES = ['rough', 'final'] as const;
-
 export const openingRecord = z.object({
   ...kept,
   roomId: recordId,
@@ -91,28 +88,6 @@ export const stacksRecord = z.object({
   best: stackRecord.nullable(),
 });
 export type StacksRecord = z.infer<typeof stacksRecord>;
-
-/** How panels are made; null where nothing is written yet (fullness: the practice's own). */
-export const panelsMake = z.object({
-  kind: z.literal('panels'),
-  heading: z.enum(HEADINGS),
-  arrangement: z.enum(ARRANGEMENTS),
-  mountWhere: z.enum(MOUNTS),
-  mountAbove: maybeTicks,
-  rodWidth: maybeTicks,
-  finishedLength: maybeTicks,
-  /** Thousandths. */
-  fullness: z.int().min(1000).max(6000).nullable(),
-  returnLeft: maybeTicks,
-  returnRight: maybeTicks,
-  overlap: maybeTicks,
-  /** Widths of each piece in halves, instead of fullness. */
-  halfWidths: z.int().min(1).max(400).nullable(),
-});
-export type PanelsMake = z.infer<typeof panelsMake>;
-
-export const treatmentMake = z.discriminatedUnion('kind', [panelsMake]);
-export type TreatmentMake = z.infer<typeof treatmentMake>;
 
 export const treatmentRecord = z.object({
   ...kept,
@@ -145,6 +120,13 @@ export const clothRecord = z.object({
   repeatVertical: maybeTicks,
   repeatHorizontal: maybeTicks,
   cutOnRepeat: z.boolean(),
+  /** Nap or a pattern that runs one way. */
+  oneWay: z.boolean(),
+  /** Length of a whole piece. */
+  bolt: maybeTicks,
+  /** The supplier's own step; null takes the practice's. */
+  orderStep: maybeTicks,
+  leastOrder: maybeTicks,
   railroad: z.boolean(),
   content: z.record(z.string(), z.number()).nullable(),
   /** As written: `7 oz/yd2`. */

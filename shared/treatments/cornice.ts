@@ -1,5 +1,5 @@
 /** Cornices: a padded board box, face and ends covered with cloth, a dust board on top. */
-import type { Mount, TreatmentBase } from '../job.ts';
+import type { Mount, TreatmentBase } from './treatment-base.ts';
 import type { Ticks } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import type { CornicePractice } from './cornice-practice.ts';

@@ -1,5 +1,5 @@
 /** Swags on a board, overlapped or separate, with cascades at the ends and jabots between. */
-import type { Mount, TreatmentBase } from '../job.ts';
+import type { Mount, TreatmentBase } from './treatment-base.ts';
 import type { Ticks } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import type { SwagsPractice } from './swags-practice.ts';

@@ -1,5 +1,5 @@
 /** Valances: a short treatment along the head of a window, on a board or on a rod. */
-import type { Mount, TreatmentBase } from '../job.ts';
+import type { Mount, TreatmentBase } from './treatment-base.ts';
 import type { Ticks } from '../length.ts';
 import type { Practice, Thousandths } from '../practice.ts';
 import type { ValancePractice } from './valance-practice.ts';

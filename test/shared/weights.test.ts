@@ -36,6 +36,16 @@ describe('cloth weights', () => {
     expect(parseWeight('5 oz', wide)).toBeNull();
   });
 
+  it.each([
+    ['7 oz/sq yd', 237.34],
+    ['7 oz/square yard', 237.34],
+    ['5 oz/lin yd', 113.02],
+    ['5 oz / running yard', 113.02],
+    ['240 g/sq m', 240],
+  ])('%s is read', (text, grams) => {
+    expect(parseWeight(text, wide)).toBeCloseTo(grams, 1);
+  });
+
   it('grams a square metre are taken as they are', () => {
     expect(parseWeight('240 g/m2', wide)).toBe(240);
     expect(parseWeight('170,5 g/m²', wide)).toBe(170.5);

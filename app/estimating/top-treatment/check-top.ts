@@ -3,7 +3,7 @@ import type { Cloth } from '#shared/cloth.ts';
 import { at } from '#shared/fault.ts';
 import type { Fault } from '#shared/fault.ts';
 import { formatLengthWithUnit } from '#shared/format-length.ts';
-import type { Mount } from '#shared/job.ts';
+import type { Mount } from '#shared/treatments/treatment-base.ts';
 import type { LengthUnit, Ticks } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
 

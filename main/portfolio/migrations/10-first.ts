@@ -97,6 +97,10 @@ CREATE TABLE cloths (
   ${ticks('repeat_vertical')},
   ${ticks('repeat_horizontal')},
   ${flag('cut_on_repeat')},
+  ${flag('one_way')},
+  ${ticks('bolt')},
+  ${ticks('order_step')},
+  ${ticks('least_order')},
   ${flag('railroad')},
   ${maybeJson('content')},
   weight TEXT,
@@ -122,7 +126,7 @@ CREATE TABLE settings (
 CREATE TABLE proposals (
   id TEXT PRIMARY KEY,
   project_id TEXT NOT NULL REFERENCES projects (id),
-  number TEXT NOT NULL UNIQUE,
+  number TEXT NOT NULL,
   year INTEGER NOT NULL,
   ordinal INTEGER NOT NULL,
   revision INTEGER NOT NULL CHECK (revision > 0),
@@ -138,7 +142,8 @@ CREATE TABLE proposals (
   total_best INTEGER NOT NULL,
   pages INTEGER NOT NULL CHECK (pages > 0),
   ${flag('sample')},
-  UNIQUE (year, ordinal),
+  UNIQUE (number, revision),
+  UNIQUE (year, ordinal, revision),
   UNIQUE (project_id, revision)
 ) STRICT;
 

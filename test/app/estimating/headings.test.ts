@@ -91,7 +91,12 @@ describe('tabs', () => {
 
 describe('other headings', () => {
   it('a rod pocket hangs on the rod alone', () => {
-    expect(Object.keys(counted(single({ heading: 'rod-pocket', widths: 2 })))).toEqual(['rod', 'bracket', 'weight']);
+    expect(Object.keys(counted(single({ heading: 'rod-pocket', widths: 2 })))).toEqual([
+      'rod',
+      'bracket',
+      'finial',
+      'weight',
+    ]);
   });
   it('pencil pleat hooks sit on the gathered heading: 72 / 3 = 24 and 1', () => {
     expect(counted(single({ heading: 'pencil-pleat', widths: 3, rodWidth: 72 }))).toMatchObject({ hook: 25 });
@@ -115,6 +120,11 @@ describe('rods and weights', () => {
   it('returns are part of the rod; one bracket more for each span over 48 in', () => {
     const parts = counted({ panels: { rodWidth: 100, return: 3.5 } });
     expect(parts).toMatchObject({ rod: 107, bracket: 4 });
+  });
+  it('a pole has two finials; a wave track, a rod inside the frame and one round a bay have none', () => {
+    expect(counted({})).toMatchObject({ finial: 2 });
+    expect(counted({ panels: { heading: 'wave' } })).not.toHaveProperty('finial');
+    expect(counted({ panels: { mount: { where: 'inside' } } })).not.toHaveProperty('finial');
   });
   it('weights at corners and joins: a pair of 2 widths each has 4 corners and 2 joins', () => {
     expect(counted({ panels: { widths: 2 } })).toMatchObject({ weight: 6 });

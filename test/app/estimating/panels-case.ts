@@ -4,7 +4,7 @@ import type { Estimate } from '#app/estimating/estimate.ts';
 import { speaker } from '#app/estimating/say.ts';
 import { resolveCloth, weightOf } from '#app/lining/resolve-cloth.ts';
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
-import type { PanelsTreatment } from '#shared/job.ts';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import type { WireJob } from '#shared/job-file/wire-job.ts';
 import type { WirePanels } from '#shared/job-file/wire-panels.ts';

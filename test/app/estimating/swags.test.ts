@@ -1,6 +1,6 @@
 /**
  * Swags, cascades, jabots: published examples (each names its record), hand-worked sums, faults. Not here, with the
- * reason: SW-04 counts the tabs of a prairie swag and SW-06's length is of a scarf laid over holders; neither is a
+ * reason: swag record 04 counts the tabs of a prairie swag and SW-06's length is of a scarf laid over holders; neither is a
  * treatment of this program. SW-06's note on the bias and the straight part of the top, and SW-05's spacing, are used.
  */
 import { describe, expect, it } from 'vitest';

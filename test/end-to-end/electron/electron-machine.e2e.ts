@@ -54,6 +54,28 @@ describe('a paper in the Electron shell', () => {
     expect(await program.app.evaluate(() => (globalThis as unknown as { opened: string[] }).opened)).toEqual([file]);
   });
 
+  it.each([
+    ['proposal', () => proposalId, '%PDF-'],
+    ['decorator-copy', () => proposalId, '%PDF-'],
+    ['measure-sheet', () => 'blank', '%PDF-'],
+  ])('is opened by the reader from a link to another window too: %s', async (kind, id, begins) => {
+    await program.app.evaluate(({ shell }) => {
+      const opened: string[] = [];
+      Object.assign(globalThis, { opened });
+      shell.openPath = (file: string) => {
+        opened.push(file);
+        return Promise.resolve('');
+      };
+    });
+    await program.page.evaluate((target) => window.open(target), `/papers/${kind}/${id()}`);
+    const opened = async (): Promise<string[]> =>
+      program.app.evaluate(() => (globalThis as unknown as { opened: string[] }).opened);
+    await expect.poll(async () => (await opened()).length, { timeout: 20_000 }).toBe(1);
+    const [file] = await opened();
+    expect(readFileSync(file!).subarray(0, 5).toString()).toBe(begins);
+    expect(program.app.windows()).toHaveLength(1);
+  });
+
   it('is told when the computer has no reader for it', async () => {
     await program.app.evaluate(({ shell }) => {
       shell.openPath = () => Promise.resolve('Failed to open path');

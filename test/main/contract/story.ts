@@ -153,6 +153,7 @@ export const STORY: readonly Step[] = [
         returnRight: inches(3.5),
         overlap: inches(3.5),
         halfWidths: null,
+        extras: {},
       },
     },
   })),

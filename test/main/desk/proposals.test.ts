@@ -7,14 +7,15 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { callDesk, makeTestDesk } from './test-desk.ts';
 import type { DeskClient, TestDesk } from './test-desk.ts';
 
+const SAMPLE = readFileSync(path.join(import.meta.dirname, '../../reference/sample.job.json'), 'utf8');
+
 let desk: TestDesk;
 let client: DeskClient;
 let projectId: string;
 beforeEach(async () => {
   desk = makeTestDesk();
   client = callDesk(desk);
-  const text = readFileSync(path.join(import.meta.dirname, '../../reference/sample.job.json'), 'utf8');
-  ({ projectId } = await client.jobs.importJob({ text }));
+  ({ projectId } = await client.jobs.importJob({ text: SAMPLE }));
 });
 afterEach(() => desk.remove());
 
@@ -58,28 +59,61 @@ describe('a proposal', () => {
       changes: { terms: 'Other terms', letterhead: { name: 'New name', lines: [] } },
     });
     const second = await client.proposals.makeProposal({ projectId });
-    expect(second).toMatchObject({ number: '2026-002', revision: 2 });
+    expect(second).toMatchObject({ number: '2026-001', revision: 2 });
+    expect(second.file).toMatch(/2026-001 revision 2\.pdf$/);
     expect(second.totals).not.toEqual(first.totals);
     expect(await client.proposals.readProposal({ id: first.id })).toEqual(before);
     expect((await paperOf('proposal', first.id))?.equals(pdf!)).toBe(true);
     expect(readFileSync(first.file!).equals(pdf!)).toBe(true);
   });
 
-  test('made twice at once gets two numbers', async () => {
+  test('asked again with nothing changed, hands back the same one, even at once', async () => {
     const made = await Promise.all([
       client.proposals.makeProposal({ projectId }),
       client.proposals.makeProposal({ projectId }),
     ]);
+    expect(made[1]).toEqual(made[0]);
+    expect(await client.proposals.listProposals({ projectId })).toHaveLength(1);
+  });
+
+  test('two projects made at once get two numbers', async () => {
+    const other = await client.jobs.importJob({ text: SAMPLE });
+    const made = await Promise.all([
+      client.proposals.makeProposal({ projectId }),
+      client.proposals.makeProposal({ projectId: other.projectId }),
+    ]);
     expect(made.map(({ number, revision }) => [number, revision])).toEqual([
       ['2026-001', 1],
-      ['2026-002', 2],
+      ['2026-002', 1],
     ]);
   });
 
-  test('is counted anew each year', async () => {
+  test('keeps its number over the turn of the year, and a new project is counted anew', async () => {
     await client.proposals.makeProposal({ projectId });
     desk.setClock('2027-06-01T12:00:00Z');
-    expect(await client.proposals.makeProposal({ projectId })).toMatchObject({ number: '2027-001', revision: 2 });
+    expect(await client.proposals.makeProposal({ projectId })).toMatchObject({ number: '2026-001', revision: 2 });
+    const other = await client.jobs.importJob({ text: SAMPLE });
+    expect(await client.proposals.makeProposal({ projectId: other.projectId })).toMatchObject({ number: '2027-001' });
+  });
+
+  test("the decorator's copy is drawn from what was frozen, with its working", async () => {
+    const made = await client.proposals.makeProposal({ projectId });
+    const before = await readText((await paperOf('decorator-copy', made.id))!);
+    await client.settings.editSettings({ changes: { priceBook: {} } });
+    expect(await readText((await paperOf('decorator-copy', made.id))!)).toBe(before);
+    expect(before).toContain('206¼ ÷ 54');
+  });
+
+  test('a window that is not measured yet is left out; with none left, each is named', async () => {
+    const document = await client.projects.readProject({ id: projectId });
+    const openings = document.rooms.flatMap((room) => room.openings);
+    const [first, ...others] = openings;
+    await client.openings.editOpening({ id: first!.id, changes: { width: null } });
+    const made = await client.proposals.makeProposal({ projectId });
+    const { result } = await client.proposals.readProposal({ id: made.id });
+    expect(result.treatments).toHaveLength(openings.length - 1);
+    for (const { id } of others) await client.openings.editOpening({ id, changes: { width: null } });
+    await expect(client.proposals.makeProposal({ projectId })).rejects.toMatchObject({ code: 'BAD_INPUT' });
   });
 
   test('stays stored when its folder cannot be written, and can be written later', async () => {
@@ -114,23 +148,30 @@ describe('an unfinished project is not proposed, and every fault is named', () =
     return (error as { data: { faults: { path: string; wrong: string; right: string }[] } }).data.faults;
   };
 
-  test('sizes not measured, cloth not chosen, text that could not be read', async () => {
+  test('text that could not be read, wherever it stands', async () => {
     const { rooms } = await client.projects.readProject({ id: projectId });
-    const [east, gable] = rooms[0]!.openings;
+    const [east] = rooms[0]!.openings;
     await client.openings.editOpening({ id: east!.id, changes: { width: null, drafts: { width: 'sixty-ish' } } });
+    const faults = await faultsOf();
+    expect(faults.map(({ path: where }) => where)).toEqual(['rooms[0].openings[0].width']);
+    expect(faults[0]!.wrong).toBe('Nursery, East window: "sixty-ish" could not be read');
+  });
+
+  test('nothing finished at all: sizes not measured, cloth not chosen', async () => {
+    const { rooms } = await client.projects.readProject({ id: projectId });
+    const [first, ...others] = rooms.flatMap((room) => room.openings);
+    for (const { id } of others) await client.openings.removeOpening({ id });
+    const [treatment] = first!.treatments;
     await client.treatments.editTreatment({
-      id: gable!.treatments[0]!.id,
-      changes: { face: null, make: { ...gable!.treatments[0]!.make, rodWidth: null } },
+      id: treatment!.id,
+      changes: { face: null, make: { ...treatment!.make, rodWidth: null } as typeof treatment.make },
     });
     const faults = await faultsOf();
     expect(faults.map(({ path: where }) => where)).toEqual([
-      'rooms[0].openings[0].width',
-      'rooms[0].openings[0].width',
-      'rooms[0].openings[1].treatments[0].rodWidth',
-      'rooms[0].openings[1].treatments[0].face',
+      'rooms[0].openings[0].treatments[0].rodWidth',
+      'rooms[0].openings[0].treatments[0].face',
     ]);
-    expect(faults[0]!.wrong).toBe('Nursery, East window: "sixty-ish" could not be read');
-    expect(faults[2]!.wrong).toBe('Nursery, Gable window, Panel: the rod face is not given yet');
+    expect(faults[0]!.wrong).toBe('Nursery, East window, Panels: the rod face is not given yet');
   });
 
   test('a fault behind an opening that is not measured keeps its own place', async () => {

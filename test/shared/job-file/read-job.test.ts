@@ -70,6 +70,42 @@ describe('a job file that is right', () => {
   });
 });
 
+describe('what is unlikely is warned of, never changed', () => {
+  const warningsOf = (change: object, room: object = {}): string[] => {
+    const wire = withTreatment({ return: 3.5, overlap: 3.5, ...change });
+    const [first] = wire.rooms;
+    const read = readJob({ ...wire, rooms: [{ ...first, openings: [{ ...first!.openings[0]!, sill: 26 }], ...room }] });
+    return read.ok ? read.warnings.map((warning) => warning.says) : [];
+  };
+  it.each<[string, object, object, RegExp]>([
+    ['a hem on the glass', { finishedLength: 24 }, {}, /hem ends 30 in above the sill/],
+    ['a rod shorter than the opening', { rodWidth: 40 }, {}, /shorter than the opening is wide/],
+    ['a return like an arm', { return: 40 }, {}, /very long return/],
+    [
+      'a length longer than the room is high',
+      { finishedLength: 130 },
+      { ceiling: 108 },
+      /longer than the room is high/,
+    ],
+    [
+      'two openings over each other',
+      {},
+      {
+        openings: [
+          { ...opening, at: 30 },
+          { ...opening, name: 'Other', at: 60 },
+        ],
+      },
+      /lies over rooms\[0\]\.openings\[0\]/,
+    ],
+  ])('%s', (_, change, room, says) => {
+    expect(warningsOf(change, room).join('\n')).toMatch(says);
+  });
+  it('a usual window has none', () => {
+    expect(warningsOf({})).toEqual([]);
+  });
+});
+
 describe('a job file that is wrong', () => {
   it.each<[string, unknown, string[]]>([
     ['no object', 7, ['(file): is not a job file; give one JSON object that begins { "linenfold": 1, … }']],

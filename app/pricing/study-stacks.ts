@@ -1,0 +1,69 @@
+/** Take-off and judgement of any stack at one window; each is worked out once. */
+import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
+import type { Opening, Room } from '#shared/job.ts';
+import type { Judgement } from '#shared/result.ts';
+import type { Treatment } from '#shared/treatments/treatment.ts';
+import { estimateTreatment } from '#app/estimating/estimate-treatment.ts';
+import type { MadeTreatment } from '#app/estimating/estimate-treatment.ts';
+import type { Estimate } from '#app/estimating/estimate.ts';
+import { countStitches } from '#app/lining/count-stitches.ts';
+import { judgeStack } from '#app/lining/judge-stack.ts';
+import type { JudgeInput } from '#app/lining/judge-stack.ts';
+import { isPelmet, judgedForm } from '#app/lining/judged-form.ts';
+import { weightOf } from '#app/lining/resolve-cloth.ts';
+import { clothOf } from './job-pricing.ts';
+import type { JobPricing } from './job-pricing.ts';
+
+export interface Study {
+  readonly made: MadeTreatment;
+  /** What was judged: `judgeOpening` takes it too. */
+  readonly input: JudgeInput;
+  readonly judgement: Judgement;
+}
+export type StudyStack = (face: FaceCloth, behind: readonly BackCloth[]) => Study;
+
+export function studyStacks(room: Room, opening: Opening, treatment: Treatment, pricing: JobPricing): StudyStack {
+  const known = new Map<string, Study>();
+  return (face, behind) => {
+    const key = JSON.stringify([face.id, ...behind.map((layer) => layer.id)]);
+    const found = known.get(key);
+    if (found) return found;
+    const made = estimateTreatment(treatment, face, behind, {
+      massOf: (cloth) => weightOf(cloth).gramsPerM2,
+      clothOf: (id) => clothOf(pricing, id),
+      say: pricing.say,
+      billableWidth: pricing.job.priceBook.labour.billableWidth,
+    });
+    const { estimate } = made;
+    const input: JudgeInput = {
+      face,
+      behind,
+      room,
+      opening,
+      treatment: judgedForm(treatment, { finished: estimate.finished, sheet: made.sheet }, (id) =>
+        clothOf(pricing, id),
+      ),
+      pelmet: opening.treatments.some((other) => other.key !== treatment.key && isPelmet(other)),
+      units: pricing.job.units,
+      locale: pricing.job.locale,
+      made: {
+        fullnessMade: estimate.fullnessMade ?? 1,
+        halfWidths: estimate.halfWidths,
+        finishedWidth: estimate.finished.width,
+        liningMatchesFace: estimate.seamsLineUp,
+        sewn: countStitches(treatment, estimate, made.sheet),
+        grams: estimate.grams / treatment.quantity,
+        brackets: bracketsOf(estimate, treatment.quantity),
+      },
+    };
+    const study = { made, input, judgement: judgeStack(input) };
+    known.set(key, study);
+    return study;
+  };
+}
+
+/** Brackets of one treatment; undefined where it hangs from none. */
+function bracketsOf(estimate: Estimate, quantity: number): number | undefined {
+  const found = estimate.parts.find((each) => each.part === 'bracket');
+  return found !== undefined && 'count' in found ? found.count / quantity : undefined;
+}
