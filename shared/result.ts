@@ -142,6 +142,8 @@ export interface TreatmentResult {
   readonly tiers: Readonly<Record<Tier, TierResult>>;
   /** The tier the engine advises for this room, and why. */
   readonly advised: { readonly tier: Tier; readonly why: string };
+  /** The nearest stack that was left out, and why; null when none came near. */
+  readonly notChosen: { readonly behind: readonly string[]; readonly why: string } | null;
 }
 
 export interface PlanLine {

@@ -4,6 +4,7 @@
  * coated blackout makes it firm. Not a measured drape coefficient.
  */
 import type { Heading } from '#shared/words.ts';
+import type { Place } from './place-of-kind.ts';
 import type { FilledCloth } from './resolve-cloth.ts';
 
 const BASE = 0.8;
@@ -21,7 +22,8 @@ export function stiffest(layers: readonly FilledCloth[]): number {
   return layers.reduce((most, layer) => Math.max(most, layer.stiffness), 0);
 }
 
-export type MakeKind = 'gathered' | 'pleated' | 'waved' | 'flat';
+/** `swagged`: hangs on the bias between two points. `folded`: the soft folds or the dip of a shade. */
+export type MakeKind = 'gathered' | 'pleated' | 'waved' | 'flat' | 'swagged' | 'folded';
 
 /** What a heading asks of its cloth (common practice). */
 export const MAKE_OF_HEADING: Readonly<Record<Heading, MakeKind>> = {
@@ -37,6 +39,27 @@ export const MAKE_OF_HEADING: Readonly<Record<Heading, MakeKind>> = {
 };
 
 /** Body at which each make looks its best. */
-export const IDEAL_BODY: Readonly<Record<MakeKind, number>> = { gathered: 2.2, pleated: 3.2, waved: 2.4, flat: 3 };
+export const IDEAL_BODY: Readonly<Record<MakeKind, number>> = {
+  gathered: 2.2,
+  pleated: 3.2,
+  waved: 2.4,
+  flat: 3,
+  swagged: 2.1,
+  folded: 2.3,
+};
+/** On a board or box the cloth may be firmer; where light does not matter a light hand is enough. */
+const IDEAL_ON_BOARD = 3.6;
+const IDEAL_AWAY = 2.3;
+
+export function idealBody(make: MakeKind, place: Place): number {
+  if (place === 'away') return IDEAL_AWAY;
+  return place === 'top' && make === 'flat' ? IDEAL_ON_BOARD : IDEAL_BODY[make];
+}
+
 /** A layer stiffer than this gathers and pleats badly. */
 export const STIFF = 0.8;
+
+/** What a treatment asks of its cloth: told, or by its heading. */
+export function makeOf(treatment: { readonly heading: Heading; readonly make?: MakeKind }): MakeKind {
+  return treatment.make ?? MAKE_OF_HEADING[treatment.heading];
+}

@@ -5,12 +5,17 @@ import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
 import { adviseTier } from './advise-tier.ts';
 import type { AdvisedStack } from './advise-tier.ts';
+import { makeOf } from './body.ts';
 import type { JudgedOpening, JudgedRoom, JudgedTreatment } from './judge-input.ts';
+import { rivalOf, sayAgainst, stopOf } from './left-out.ts';
+import type { Contender } from './left-out.ts';
 import { listCandidates } from './list-candidates.ts';
 import type { Candidate } from './list-candidates.ts';
 import { nameStack } from './name-stack.ts';
+import { placeOf } from './place-of-kind.ts';
+import type { Place } from './place-of-kind.ts';
 import { DARK } from './say-readings.ts';
-import { nameRoom, sayStrengths } from './say-why.ts';
+import { sayStrengths, sayWhat } from './say-why.ts';
 import { MUST_BE_DARK, scoreStack, weighNeeds } from './weigh-needs.ts';
 import type { Needs } from './weigh-needs.ts';
 
@@ -49,22 +54,29 @@ interface Ranked extends Candidate {
 
 type TierEffort = Readonly<Record<Tier, readonly [number, number]>>;
 /** Effort that each tier may take: from, to. They overlap, and each tier is above the one before. */
-const TIER_EFFORT: TierEffort = { good: [0, 1.7], better: [1.7, 4], best: [2.9, 9] };
+const TIER_EFFORT: TierEffort = { good: [0, 1.7], better: [1.7, 3.4], best: [2.9, 9] };
 /** Where nobody wants it dark a sheer hangs alone or on a light lining; more is already much. */
 const SHEER_EFFORT: TierEffort = { good: [0, 0.5], better: [0.5, 1.7], best: [1.7, 9] };
+/** And so where light does not matter. */
+const AWAY_EFFORT: TierEffort = { good: [0, 0.5], better: [0.5, 1.2], best: [1.2, 9] };
+
+function effortsFor(face: FaceCloth, needs: Needs, place: Place): TierEffort {
+  if (place === 'away') return AWAY_EFFORT;
+  return face.family === 'sheer' && needs.dark === 0 ? SHEER_EFFORT : TIER_EFFORT;
+}
 
 /**
  * Chooses three different stacks. A stack with a stop is never one of them. Deterministic: ranked by rounded scores,
  * then by less effort, then by id. Of stacks that judge alike the one of less effort stands for all.
  */
 export function chooseStacks(input: ChooseInput): ChosenStacks {
-  const needs = weighNeeds(input.room, input.opening, input.face);
+  const needs = needsOf(input);
   const ranked = rankCandidates(input, needs);
   const taken = new Set(Object.values(input.given ?? {}).map((ids) => ids.join('+')));
   const chosen = pickTiers(
     ranked.filter((each) => each.stopped === null),
     taken,
-    input.face.family === 'sheer' && needs.dark === 0 ? SHEER_EFFORT : TIER_EFFORT,
+    effortsFor(input.face, needs, placeOf(input.treatment.kind)),
     needs.dark >= MUST_BE_DARK,
   );
   const stacks = {
@@ -75,15 +87,22 @@ export function chooseStacks(input: ChooseInput): ChosenStacks {
   return { stacks, advised: advise(chosen, input), notChosen: nearest(ranked, chosen, input) };
 }
 
+/** What this window asks of its stack. */
+export function needsOf(input: Pick<ChooseInput, 'room' | 'opening' | 'face' | 'treatment'>): Needs {
+  return weighNeeds(input.room, input.opening, input.face, placeOf(input.treatment.kind));
+}
+
 function rankCandidates(input: ChooseInput, needs: Needs): readonly Ranked[] {
-  const judged = listCandidates(input.face, input.treatment.heading, input.ownCloth).map((candidate) => {
+  const make = makeOf(input.treatment);
+  const place = placeOf(input.treatment.kind);
+  const judged = listCandidates(input.face, input.treatment, input.ownCloth).map((candidate) => {
     const judgement = input.judge(candidate.behind);
     return {
       ...candidate,
       key: candidate.behind.map((cloth) => cloth.id).join('+'),
       judgement,
-      score: scoreStack(judgement, needs, input.treatment.heading, candidate.behind),
-      stopped: judgement.advice.find((advice) => advice.level === 'stop')?.says ?? null,
+      score: scoreStack(judgement, needs, make, candidate.behind, place),
+      stopped: stopOf(judgement)?.says ?? null,
     };
   });
   const byEffort = [...judged].sort((a, b) => a.effort - b.effort || compareText(a.key, b.key));
@@ -111,17 +130,19 @@ function pickTiers(
   const used = new Set(given);
   let before = -1;
   let lightBefore = Infinity;
-  const pick = (tier: Tier): Ranked => {
+  const pick = (tier: Tier, place: number): Ranked => {
     const [from, to] = efforts[tier];
     const free = open.filter((each) => !used.has(each.key));
+    // A tier leaves enough above it for those that follow.
+    const after = TIERS.length - 1 - place;
+    const leaves = (each: Ranked): boolean => free.filter((other) => other.effort > each.effort).length >= after;
+    const above = free.filter((each) => each.effort > before && leaves(each));
+    const fitting = above.filter((each) => each.effort >= from && each.effort <= to);
     // Where it must be dark, best is never lighter than better.
-    const most = mustBeDark && tier === 'best' ? Math.max(lightBefore, DARK) : Infinity;
-    const fitting = free.filter(
-      (each) =>
-        each.effort >= from && each.effort <= to && each.effort > before && each.judgement.readings.light <= most,
-    );
-    const above = [...free].filter((each) => each.effort > before).sort((a, b) => a.effort - b.effort);
-    const found = fitting[0] ?? above[0] ?? free[0] ?? open[0];
+    const asDark = (most: number): Ranked | undefined => fitting.find((each) => each.judgement.readings.light <= most);
+    const darkest = mustBeDark && tier === 'best' ? (asDark(lightBefore) ?? asDark(DARK)) : undefined;
+    const least = [...above].sort((a, b) => a.effort - b.effort)[0];
+    const found = darkest ?? fitting[0] ?? least ?? free[0] ?? open[0];
     if (found === undefined) throw new Error('no stack without a stop is left to choose from');
     used.add(found.key);
     before = found.effort;
@@ -140,10 +161,10 @@ const OPENING_WORDS: Readonly<Record<Tier, string>> = {
 };
 
 function explain(tier: Tier, stack: Ranked, input: ChooseInput, needs: Needs): ChosenStack {
-  const strengths = sayStrengths(stack.judgement, needs, input.treatment.heading);
+  const strengths = sayStrengths(stack.judgement, needs, makeOf(input.treatment), placeOf(input.treatment.kind));
   return {
     behind: stack.behind.map((cloth) => cloth.id),
-    why: `${OPENING_WORDS[tier]} this ${nameRoom(input.room.use)}: ${strengths}.`,
+    why: `${OPENING_WORDS[tier]} ${sayWhat(input.room.use, input.treatment.kind)}: ${strengths}.`,
   };
 }
 
@@ -157,7 +178,7 @@ function advise(chosen: Readonly<Record<Tier, Ranked>>, input: ChooseInput): Cho
     face: input.face,
     room: input.room,
     opening: input.opening,
-    heading: input.treatment.heading,
+    treatment: input.treatment,
     tiers: { good: asked('good'), better: asked('better'), best: asked('best') },
   });
 }
@@ -169,21 +190,18 @@ function nearest(
   input: ChooseInput,
 ): ChosenStack | null {
   const winners = TIERS.map((tier) => chosen[tier]);
-  const left = ranked.find((each) => !winners.some((winner) => winner.key === each.key));
+  const taken = [
+    ...winners.map((winner) => winner.key),
+    ...Object.values(input.given ?? {}).map((ids) => ids.join('+')),
+  ];
+  const left = ranked.find((each) => !taken.includes(each.key));
   if (left === undefined) return null;
-  const behind = left.behind.map((cloth) => cloth.id);
-  const name = nameStack(input.face, left.behind);
-  if (left.stopped !== null) return { behind, why: `${name} was left out: ${left.stopped}` };
-  const rival = winners.reduce((near, each) =>
-    Math.abs(each.effort - left.effort) < Math.abs(near.effort - left.effort) ? each : near,
-  );
-  const theirs = new Set(rival.judgement.advice.map((advice) => advice.rule));
-  const against = left.judgement.advice.find((advice) => advice.level === 'caution' && !theirs.has(advice.rule));
-  if (against !== undefined) return { behind, why: `${name} was left out: ${against.says}` };
-  const other = nameStack(input.face, rival.behind);
-  const light = left.judgement.words.light.words;
-  return {
-    behind,
-    why: `${name} was left out: ${other} answers this ${nameRoom(input.room.use)} better (light: ${rival.judgement.words.light.words}, against ${light}; body: ${rival.judgement.words.body.words}, against ${left.judgement.words.body.words}).`,
-  };
+  const named = (each: Ranked): Contender => ({ ...each, name: nameStack(input.face, each.behind) });
+  const contender = named(left);
+  const against = sayAgainst(contender, rivalOf(contender, winners.map(named)), {
+    use: input.room.use,
+    treatment: input.treatment,
+    needs: needsOf(input),
+  });
+  return { behind: left.behind.map((cloth) => cloth.id), why: `${contender.name} was left out: ${against}` };
 }

@@ -12,7 +12,7 @@ import type { Layer } from './compose-layers.ts';
 import { glassOf } from './glass.ts';
 import { BANDS_NM } from './observer.ts';
 import type { FilledCloth } from './resolve-cloth.ts';
-import { spectraOf } from './spectra.ts';
+import { layerInBand, spectraOf } from './spectra.ts';
 import type { LayerSpectra } from './spectra.ts';
 
 export interface ColourShift {
@@ -35,11 +35,7 @@ export interface StackSpectra {
 export function stackSpectra(layers: readonly LayerSpectra[], glass: Layer | null): StackSpectra {
   const streetFirst = [...layers].reverse();
   const bands = BANDS_NM.map((_, i) => {
-    const cloth = composeLayers(
-      streetFirst.map((layer) =>
-        layerOf({ transmittance: layer.transmittance[i] ?? 0, reflectance: layer.reflectance[i] ?? 0 }),
-      ),
-    );
+    const cloth = composeLayers(streetFirst.map((layer) => layerInBand(layer, i)));
     const all = glass === null ? cloth : composeLayers([glass, cloth]);
     return { through: all.Tf, back: cloth.Rb };
   });

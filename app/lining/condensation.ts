@@ -43,13 +43,22 @@ export interface Condensation {
   /** The glass bare, and behind the drapery. */
   readonly bareGlass: number;
   readonly glass: number;
+  /** From what most to what least drapery adds. */
+  readonly glassRange: readonly [number, number];
   /** The glass behind the drapery is colder than the dew point of the room. */
   readonly wet: boolean;
   /** So is the bare glass: the drapery only makes it worse. */
   readonly wetBare: boolean;
 }
 
-export function reckonCondensation(climate: Climate, use: RoomUse, U: number, dR: number): Condensation {
+/** `dR` is the middle of what the drapery adds, `range` its ends; m2K/W. */
+export function reckonCondensation(
+  climate: Climate,
+  use: RoomUse,
+  U: number,
+  dR: number,
+  range: readonly [number, number] = [dR, dR],
+): Condensation {
   const outside = NIGHT[climate];
   const humidity = DAMP_USE[use] ?? USUAL_HUMIDITY;
   const dew = dewPoint(INDOORS, humidity);
@@ -62,6 +71,7 @@ export function reckonCondensation(climate: Climate, use: RoomUse, U: number, dR
     dewPoint: dew,
     bareGlass,
     glass,
+    glassRange: [glassTemperature(INDOORS, outside, U, range[1]), glassTemperature(INDOORS, outside, U, range[0])],
     wet: glass < dew,
     wetBare: bareGlass < dew,
   };

@@ -2,7 +2,7 @@
 import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
 import { exhaustive } from '#shared/fault.ts';
 import type { Judgement } from '#shared/result.ts';
-import { DARK, NEARLY_DARK } from './say-readings.ts';
+import { AS_BY_NIGHT, NEARLY_AS_BY_NIGHT, NOT_AT_WINDOW, TOP_ONLY } from './say-readings.ts';
 import { sayList } from './say-number.ts';
 
 export interface DescribedStack {
@@ -72,9 +72,11 @@ function capital(text: string): string {
 
 function sayEffect(judgement: Judgement, unlined: boolean): string {
   const { readings, words } = judgement;
+  if (words.light.words === NOT_AT_WINDOW) return `Its hand is ${words.body.words}.`;
+  if (words.light.words === TOP_ONLY) return sayTop(judgement, unlined);
   const parts = [sayDay(judgement)];
-  if (readings.light < DARK) parts.push('the face looks as it does by night');
-  else if (readings.light < NEARLY_DARK) parts.push('the face looks almost as it does by night');
+  if (words.colour.words === AS_BY_NIGHT) parts.push('the face looks as it does by night');
+  else if (words.colour.words === NEARLY_AS_BY_NIGHT) parts.push('the face looks almost as it does by night');
   else if (!unlined) {
     parts.push(words.colour.words === 'true' ? 'its colours stay true' : `its colours look ${words.colour.words}`);
   }
@@ -82,22 +84,35 @@ function sayEffect(judgement: Judgement, unlined: boolean): string {
   return `${capital(sayList(parts))}.`;
 }
 
-function sayDay({ readings, words }: Judgement): string {
-  if (words.light.words === 'stays light') return 'the window stays light, since the panels do not draw';
-  if (readings.light < DARK) return 'dark by day but for its edges';
-  if (readings.light < NEARLY_DARK) return 'nearly dark by day';
-  return (
-    {
-      dim: 'by day the light is dim',
-      glows: 'by day the window glows',
-      'lights up': 'by day the window lights up',
-    }[words.light.words] ?? 'it lets the daylight in'
-  );
+/** Over the head of a window: the room keeps its light, and what shows is the face by day and how it stands. */
+function sayTop({ readings, words }: Judgement, unlined: boolean): string {
+  const colour = words.colour.words === 'true' ? 'stay true' : `look ${words.colour.words}`;
+  const day = TOP_BY_DAY[words.colour.words] ?? `by day its colours ${colour}`;
+  const fading = sayFading(readings.fade, words.fade.words, unlined);
+  return `${capital(sayList([`${words.body.words} in the hand`, day, fading]))}.`;
 }
+
+const TOP_BY_DAY: Readonly<Record<string, string>> = {
+  [AS_BY_NIGHT]: 'no daylight shows through it',
+  [NEARLY_AS_BY_NIGHT]: 'hardly any daylight shows through it',
+};
+
+function sayDay({ words }: Judgement): string {
+  return DAY_WORDS[words.light.words] ?? 'it lets the daylight in';
+}
+
+const DAY_WORDS: Readonly<Record<string, string>> = {
+  'stays light': 'the window stays light, since the panels do not draw',
+  'dark but for its edges': 'dark by day but for its edges',
+  'nearly dark': 'nearly dark by day',
+  dim: 'by day the light is dim',
+  glows: 'by day the window glows',
+  'lights up': 'by day the window lights up',
+};
 
 function sayFading(fade: number, words: string, unlined: boolean): string {
   if (unlined) return 'the sun reaches the face';
-  if (words === 'safe') return 'it is safe from fading';
+  if (words === 'safe') return 'it fades very little';
   return fade >= 0.45 ? `${words.replace(' kept off', '')} of the fading is kept off` : 'fading is slowed a little';
 }
 
@@ -109,14 +124,15 @@ export function compareStacks(before: Judgement, after: Judgement, beforeTitle: 
   const a = before.readings;
   const b = after.readings;
   const said: string[] = [];
-  if (b.light * NOTICED.light < a.light) said.push('darker');
-  if (a.light * NOTICED.light < b.light) said.push('lighter');
+  const seen = after.words.light.words !== NOT_AT_WINDOW;
+  if (seen && b.light * NOTICED.light < a.light) said.push('darker');
+  if (seen && a.light * NOTICED.light < b.light) said.push('lighter');
   if (b.warmth - a.warmth >= NOTICED.warmth) said.push('warmer in winter');
   if (a.warmth - b.warmth >= NOTICED.warmth) said.push('less warm in winter');
   if (b.body - a.body >= NOTICED.body) said.push(after.words.body.words === 'firm' ? 'firmer' : 'fuller');
   if (a.body - b.body >= NOTICED.body) said.push('softer');
   if (b.fade - a.fade >= NOTICED.fade) said.push('safer from fading');
-  if (a.fade - b.fade >= NOTICED.fade) said.push('less safe from fading');
+  if (a.fade - b.fade >= NOTICED.fade) said.push('less kept from fading');
   if (said.length === 0) return null;
   return `${capital(sayList(said))} than ${beforeTitle.charAt(0).toLowerCase()}${beforeTitle.slice(1)}.`;
 }

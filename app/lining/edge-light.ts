@@ -3,10 +3,12 @@
  * sees it. Gaps are small lengths that nobody measures; the figures here are typical and assumed, and the range says so.
  */
 import { TICKS_PER_MM } from '#shared/length.ts';
-import { piecesOf } from '#shared/job.ts';
+import { piecesOf } from '#shared/treatments/panels.ts';
 import type { Heading } from '#shared/words.ts';
 import type { Closing } from './closing.ts';
+import { assumedHoleShare, holeShare } from './count-stitches.ts';
 import type { JudgedOpening, JudgedTreatment, Made } from './judge-input.ts';
+import { placeOf } from './place-of-kind.ts';
 
 export interface EdgeLight {
   /** Open share of the glass, 0..1. */
@@ -33,9 +35,7 @@ const RANGE = [0.5, 2] as const;
 /** Panels that do not draw cover as much of the rod as their cloth would at this fullness. */
 const STATIONARY_FULLNESS = 2.5;
 
-/** Clear area of stitches through a coated cloth: 330 holes a metre of 0.05 mm2, in m2 a metre (assumed). */
-const HOLE_AREA_PER_METRE = 330 * 0.05e-6;
-/** Metres sewn through the lining for each square metre of it, by heading (assumed until the take-off counts them). */
+/** Metres sewn through the lining for each square metre of it, by heading, where the take-off did not count them (assumed). */
 const SEWN_METRES: Readonly<Record<Heading, number>> = {
   'pinch-pleat': 2,
   goblet: 2,
@@ -55,11 +55,14 @@ export function reckonEdgeLight(
   closing: Closing,
   showsNeedleHoles: boolean,
 ): EdgeLight {
+  const place = placeOf(treatment.kind);
+  if (place !== 'window') return uncovered(place, coveredShare(opening, treatment, made));
   const width = opening.width / TICKS_PER_MM;
   const height = opening.height / TICKS_PER_MM;
   const past = (mm: number, reach: number): number => mm / (1 + Math.max(0, reach) / HALVED_BY);
   const overlapSide = (treatment.rodWidth - opening.width) / 2 / TICKS_PER_MM;
-  const sideGap = past(closing.sides ? SIDE_WITH_RETURN : SIDE_WITHOUT_RETURN, overlapSide);
+  // Inside a frame the clearance at each side is open; outside, cloth that reaches past the glass hides it.
+  const sideGap = Math.max(past(closing.sides ? SIDE_WITH_RETURN : SIDE_WITHOUT_RETURN, overlapSide), -overlapSide);
   const above = treatment.mount.above / TICKS_PER_MM;
   const topGap = past(closing.top ? TOP_CLOSED : TOP_OPEN, above) + (HEADING_OPEN[treatment.heading] ?? 0);
   const below = (treatment.finishedLength - treatment.mount.above - opening.height) / TICKS_PER_MM;
@@ -71,8 +74,8 @@ export function reckonEdgeLight(
     { label: 'top', share: topGap / height },
     { label: 'bottom', share: bottomGap / height },
     { label: 'centre', share: centreGap / width },
-    { label: 'needle holes', share: showsNeedleHoles ? HOLE_AREA_PER_METRE * SEWN_METRES[treatment.heading] : 0 },
-    { label: 'does not draw', share: 1 - coveredShare(treatment, made) },
+    { label: 'needle holes', share: showsNeedleHoles ? openByNeedle(treatment, made) : 0 },
+    { label: uncoveredLabel(treatment), share: 1 - coveredShare(opening, treatment, made) },
   ].filter((part) => part.share > 0);
   const open = Math.min(
     1,
@@ -81,8 +84,31 @@ export function reckonEdgeLight(
   return { open, range: [RANGE[0] * open, Math.min(1, RANGE[1] * open)], parts };
 }
 
+function openByNeedle(treatment: JudgedTreatment, { sewn }: Made): number {
+  return sewn ? holeShare(sewn) : assumedHoleShare(SEWN_METRES[treatment.heading]);
+}
+
+function uncoveredLabel(treatment: JudgedTreatment): string {
+  return treatment.cafe === true ? 'above it, not covered' : 'does not draw';
+}
+
+/** What hangs before the head of a window leaves the rest of it open, and what is not at a window all of it. */
+function uncovered(place: 'top' | 'away', covered: number): EdgeLight {
+  const open = 1 - covered;
+  const label = place === 'top' ? 'below it, not covered' : 'not at the window';
+  return { open, range: [open, open], parts: open > 0 ? [{ label, share: open }] : [] };
+}
+
 /** Share of the opening that the treatment covers when drawn; panels that do not draw cover what their cloth fills. */
-export function coveredShare(treatment: JudgedTreatment, made: Made): number {
+export function coveredShare(opening: JudgedOpening, treatment: JudgedTreatment, made: Made): number {
+  const held = (share: number): number => Math.min(1, Math.max(0, share));
+  const place = placeOf(treatment.kind);
+  if (place === 'away') return 0;
+  if (place === 'top') {
+    const across = held(treatment.rodWidth / opening.width);
+    return across * held((treatment.finishedLength - treatment.mount.above) / opening.height);
+  }
+  if (treatment.cafe === true) return held(treatment.finishedLength / opening.height);
   if (treatment.arrangement !== 'pair-stationary') return 1;
   return Math.min(1, made.fullnessMade / STATIONARY_FULLNESS);
 }

@@ -9,8 +9,9 @@ import type { Layer } from './compose-layers.ts';
 import { D65_FROM_NM, daylightAt } from './daylight.ts';
 import { glassOf } from './glass.ts';
 import { BANDS_NM } from './observer.ts';
+import { layerIn } from './resolve-cloth.ts';
 import type { FilledCloth } from './resolve-cloth.ts';
-import { spectraOf } from './spectra.ts';
+import { layerInBand, spectraOf } from './spectra.ts';
 
 /** Relative damage of light of a wavelength in nm; 1 at 300. */
 export function damageAt(nm: number): number {
@@ -67,15 +68,10 @@ function damageOnFace(
   const glass = glassOf(glazing);
   const streetFirst = [face, ...behind].reverse();
   const total = UV_DAMAGE + VISIBLE_DAMAGE.reduce((sum, d) => sum + d, 0);
-  const uv = arriving([layerOf(glass.uv), ...streetFirst.map((layer) => layerOf(layer.uv))]);
+  const uv = arriving([layerOf(glass.uv), ...streetFirst.map((layer) => layerIn(layer, 'uv'))]);
   const spectra = streetFirst.map(spectraOf);
   const visible = VISIBLE_DAMAGE.map(
-    (damage, i) =>
-      damage *
-      arriving([
-        layerOf(glass.visible),
-        ...spectra.map((s) => layerOf({ transmittance: s.transmittance[i] ?? 0, reflectance: s.reflectance[i] ?? 0 })),
-      ]),
+    (damage, i) => damage * arriving([layerOf(glass.visible), ...spectra.map((each) => layerInBand(each, i))]),
   );
   return { uv: (UV_DAMAGE * uv) / total, visible: visible.reduce((sum, v) => sum + v, 0) / total };
 }

@@ -1,8 +1,10 @@
 /** The stacks that a decorator would think of for a face, each with the effort it takes; her own white cloth first. */
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
 import { exhaustive } from '#shared/fault.ts';
-import type { Heading, InterliningFamily, LiningFamily } from '#shared/words.ts';
-import { MAKE_OF_HEADING } from './body.ts';
+import type { InterliningFamily, LiningFamily } from '#shared/words.ts';
+import { makeOf } from './body.ts';
+import type { JudgedTreatment } from './judge-input.ts';
+import { placeOf } from './place-of-kind.ts';
 import { NOT_INTERLINED } from './rules/interlining.ts';
 import { STARTER_CLOTH } from './starter-cloth.ts';
 
@@ -35,15 +37,58 @@ export interface Candidate {
   readonly effort: number;
 }
 
+/** Finds a cloth of a family: her own white one, else the program's. */
+interface Shelf {
+  readonly lining: (family: LiningFamily) => BackCloth;
+  readonly inter: (family: InterliningFamily) => BackCloth;
+  /** A sheer lining of hers; the program has none. */
+  readonly sheer: BackCloth | null;
+}
+
 /**
- * Room to street. Of coated blackouts only the plain one is thought of where it has to fold, as the cheapest. Ivory and coloured linings have to be asked for, so none is among them
- * (common practice).
+ * Room to street. Of coated blackouts only the plain one is thought of where it has to fold, as the cheapest. Ivory and
+ * coloured linings have to be asked for, so none is among them (common practice).
  */
-export function listCandidates(face: FaceCloth, heading: Heading, ownCloth: readonly Cloth[]): readonly Candidate[] {
-  const lining = (family: LiningFamily): BackCloth => ownLining(family, ownCloth) ?? starterLining(family);
-  const inter = (family: InterliningFamily): BackCloth =>
-    ownCloth.find((cloth): cloth is BackCloth => cloth.role === 'interlining' && cloth.family === family) ??
-    starterInterlining(family);
+export function listCandidates(
+  face: FaceCloth,
+  treatment: Pick<JudgedTreatment, 'kind' | 'heading' | 'make'>,
+  ownCloth: readonly Cloth[],
+): readonly Candidate[] {
+  const shelf: Shelf = {
+    lining: (family) => liningOf(family, ownCloth),
+    inter: (family) =>
+      ownCloth.find((cloth): cloth is BackCloth => cloth.role === 'interlining' && cloth.family === family) ??
+      starterInterlining(family),
+    sheer: ownLining('sheer', ownCloth),
+  };
+  return stacksFor(face, treatment, shelf).map((behind) => ({ behind, effort: effortOf(behind) }));
+}
+
+type Stacks = readonly (readonly BackCloth[])[];
+
+function stacksFor(
+  face: FaceCloth,
+  treatment: Pick<JudgedTreatment, 'kind' | 'heading' | 'make'>,
+  shelf: Shelf,
+): Stacks {
+  switch (placeOf(treatment.kind)) {
+    case 'window':
+      return windowStacks(face, treatment, shelf);
+    case 'top':
+      return topStacks(face, treatment, shelf);
+    case 'away':
+      return awayStacks(treatment, shelf);
+  }
+}
+
+function windowStacks(
+  face: FaceCloth,
+  treatment: Pick<JudgedTreatment, 'kind' | 'heading' | 'make'>,
+  shelf: Shelf,
+): Stacks {
+  const { lining, inter } = shelf;
+  // Rings and tapes are stitched through the body of a shade: a coated blackout has to be asked for.
+  const shade = treatment.kind === 'roman-shade';
   const standard = lining('standard');
   const black = lining('black-sateen');
   // Without an interlining to hide it, black cloth is only for what cannot be interlined.
@@ -51,28 +96,54 @@ export function listCandidates(face: FaceCloth, heading: Heading, ownCloth: read
     [black, standard],
     [black, lining('blackout-soft')],
   ];
-  const plain: readonly (readonly BackCloth[])[] = [
+  const plain: Stacks = [
     [standard],
     [lining('dim-out')],
     [lining('combination')],
-    [lining('blackout-3-pass')],
+    ...(shade ? [] : [[lining('blackout-3-pass')]]),
     [lining('blackout-soft')],
-    ...(face.family === 'sheer' || NOT_INTERLINED.includes(heading) ? blackBehind : []),
+    ...(face.family === 'sheer' || NOT_INTERLINED.includes(treatment.heading) ? blackBehind : []),
   ];
-  const sheerLining = ownLining('sheer', ownCloth);
-  const stacks =
-    face.family === 'sheer'
-      ? [[], ...(sheerLining === null ? [] : [[sheerLining]]), ...plain]
+  if (face.family === 'sheer') return [[], ...(shelf.sheer === null ? [] : [[shelf.sheer]]), ...plain];
+  return [
+    ...plain,
+    ...(makeOf(treatment) === 'flat' && !shade ? [[lining('blackout-napped')]] : []),
+    [inter('light'), standard],
+    [inter('medium'), standard],
+    [inter('heavy'), standard],
+    [inter('medium'), black, standard],
+    [inter('medium'), lining('blackout-soft')],
+  ];
+}
+
+/** What only dresses the head of a window: body, and that no line shows where the glass ends. */
+function topStacks(face: FaceCloth, treatment: Pick<JudgedTreatment, 'heading' | 'make'>, shelf: Shelf): Stacks {
+  const { lining, inter } = shelf;
+  const standard = lining('standard');
+  return [
+    ...(face.family === 'sheer' ? [[]] : []),
+    [standard],
+    [lining('combination')],
+    [lining('blackout-3-pass')],
+    ...(makeOf(treatment) === 'flat' ? [[lining('blackout-napped')]] : [[lining('blackout-soft')]]),
+    ...(face.family === 'sheer'
+      ? []
       : [
-          ...plain,
-          ...(MAKE_OF_HEADING[heading] === 'flat' ? [[lining('blackout-napped')]] : []),
           [inter('light'), standard],
           [inter('medium'), standard],
-          [inter('heavy'), standard],
-          [inter('medium'), black, standard],
-          [inter('medium'), lining('blackout-soft')],
-        ];
-  return stacks.map((behind) => ({ behind, effort: effortOf(behind) }));
+        ]),
+  ];
+}
+
+/** Where light does not matter a light lining is enough; a shower curtain takes nothing napped, which would hold damp. */
+function awayStacks(treatment: Pick<JudgedTreatment, 'kind'>, shelf: Shelf): Stacks {
+  const third = treatment.kind === 'shower-curtain' ? 'dim-out' : 'combination';
+  return [[], [shelf.lining('standard')], [shelf.lining(third)]];
+}
+
+/** Her own white lining of a family, else the program's. */
+export function liningOf(family: LiningFamily, ownCloth: readonly Cloth[]): BackCloth {
+  return ownLining(family, ownCloth) ?? starterLining(family);
 }
 
 function ownLining(family: LiningFamily, ownCloth: readonly Cloth[]): BackCloth | null {

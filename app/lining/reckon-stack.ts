@@ -1,4 +1,6 @@
 /** Every figure of one stack at its own window; words, rules and working read this and nothing else. */
+import { isBlackout } from '#shared/cloth.ts';
+import type { Cloth, Optics } from '#shared/cloth.ts';
 import type { Readings, ReadingName } from '#shared/result.ts';
 import { TICKS_PER_METRE } from '#shared/length.ts';
 import { areaOf } from '#shared/weight.ts';
@@ -19,7 +21,9 @@ import { glassOf } from './glass.ts';
 import type { Glass } from './glass.ts';
 import type { JudgeInput } from './judge-input.ts';
 import { pleat } from './pleated-cloth.ts';
-import { fillStack } from './resolve-cloth.ts';
+import { placeOf } from './place-of-kind.ts';
+import type { Place } from './place-of-kind.ts';
+import { fillCloth, fillStack, layerIn } from './resolve-cloth.ts';
 import type { FilledCloth } from './resolve-cloth.ts';
 import { roundReading } from './round-reading.ts';
 import { StackFault } from './stack-fault.ts';
@@ -30,6 +34,7 @@ import type { Range, Warmth } from './warmth.ts';
 
 export interface Reckoned {
   readonly input: JudgeInput;
+  readonly place: Place;
   readonly face: FilledCloth;
   readonly behind: readonly FilledCloth[];
   /** Face first. */
@@ -50,14 +55,18 @@ export interface Reckoned {
   readonly summer: Summer;
   /** Solar properties of the stack in its folds, from the street. */
   readonly folded: { readonly transmittance: number; readonly reflectance: number };
-  /** Share of the bare window's gain left when drawn, the cover of still panels considered. */
+  /** Share of the bare window's gain left when drawn, by the share of the window that is covered. */
   readonly summerLeft: number;
+  /** Of all the sun that falls on the window, what then comes in. */
+  readonly sunGain: number;
   readonly body: number;
   /** Grams a square metre of all layers. */
   readonly gsm: number;
-  /** About, before hems: the exact weight stands in the take-off. */
+  /** As the take-off weighs it; where it did not, about, before hems. */
   readonly hangKg: number;
   readonly hangKgPerMetre: number;
+  /** What a contrast lining of its own does to the face of cascades by day; null where there is none. */
+  readonly tailShift: ColourShift | null;
   readonly readings: Readings;
   readonly ranges: Readonly<Partial<Record<ReadingName, Range>>>;
   readonly assumed: readonly string[];
@@ -65,8 +74,13 @@ export interface Reckoned {
 
 /** A value that nobody measured may be this many times larger or smaller (assumed). */
 const SPREAD = 1.5;
+/** Cloth that passes less than this shows no tint by day. */
+const SHOWS_TINT = 0.025;
+/** A spectrum estimated from a colour (assumed). */
+const SPECTRUM_SPREAD = 1.25;
 /** And a body of assumed weights this much softer or firmer. */
 const BODY_SPREAD = 0.5;
+const HAND_SPREAD = 0.3;
 
 /** Throws `StackFault` for what cannot be judged. */
 export function reckonStack(input: JudgeInput): Reckoned {
@@ -75,10 +89,11 @@ export function reckonStack(input: JudgeInput): Reckoned {
   const layers = [face, ...behind];
   const glass = glassOf(input.opening.glazing);
   const paneLayer = layerOf(glass.visible);
-  const cloth = visibleOf(layers, 1);
+  const cloth = visibleOf(layers, null);
   const withGlass = composeLayers([paneLayer, cloth]);
-  const closing = classifyClosing(input.opening, input.treatment);
-  const covered = coveredShare(input.treatment, input.made);
+  const place = placeOf(input.treatment.kind);
+  const closing = classifyClosing(input.opening, input.treatment, input.pelmet);
+  const covered = coveredShare(input.opening, input.treatment, input.made);
   const coated = layers.some((layer) => showsNeedleHoles(layer));
   const edges = reckonEdgeLight(input.opening, input.treatment, input.made, closing, coated);
   const shift = colourShift(face, behind, input.opening.glazing);
@@ -91,7 +106,7 @@ export function reckonStack(input: JudgeInput): Reckoned {
     glass.U,
     covered,
   );
-  const solar = composeLayers([...layers].reverse().map((layer) => layerOf(layer.solar)));
+  const solar = composeLayers([...layers].reverse().map((layer) => layerIn(layer, 'solar')));
   const folded = pleat(
     { transmittance: solar.Tf, reflectanceStreet: solar.Rf, reflectanceRoom: solar.Rb },
     Math.max(0, input.made.fullnessMade - 1),
@@ -100,21 +115,22 @@ export function reckonStack(input: JudgeInput): Reckoned {
   const body = reckonBody(layers);
   const gsm = layers.reduce((sum, layer) => sum + layer.weight, 0);
   const hung = areaOf(input.made.finishedWidth * input.made.fullnessMade, input.treatment.finishedLength);
-  const hangKg = (gsm * hung) / 1000;
+  const hangKg = (input.made.grams ?? gsm * hung) / 1000;
   const gap = paneLayer.Tf;
   const raw: Readings = {
     light: cloth.Tf,
     lightWithGlass: withGlass.Tf,
     lightInRoom: lightInRoom(withGlass.Tf, gap, edges.open),
-    colourShift: shift.shift,
+    colourShift: place === 'away' ? 0 : shift.shift,
     warmth: warmth.middle,
-    fade: fade.kept,
+    fade: place === 'away' ? 0 : fade.kept,
     body,
   };
   const readings = roundReadings(raw);
   const assumed = layers.flatMap((layer) => layer.assumed.map((value) => `${layer.cloth.id}.${value}`));
   return {
     input,
+    place,
     face,
     behind,
     layers,
@@ -128,47 +144,67 @@ export function reckonStack(input: JudgeInput): Reckoned {
     shiftIfWhite: changed ? colourShift(face, white, input.opening.glazing).shift : null,
     fade,
     warmth,
-    condensation: reckonCondensation(input.room.climate, input.room.use, glass.U, warmth.middle),
+    condensation: reckonCondensation(input.room.climate, input.room.use, glass.U, warmth.middle, warmth.range),
     summer,
     folded,
     summerLeft: partlyDrawn(summer.Fc, covered),
+    sunGain: glass.g * partlyDrawn(summer.Fc, covered),
     body,
     gsm,
     hangKg,
     hangKgPerMetre: hangKg / (input.treatment.rodWidth / TICKS_PER_METRE),
+    tailShift: shiftOfTails(input, face),
     readings,
     ranges: reckonRanges(raw, layers, input, paneLayer, edges, warmth),
     assumed: assumed.filter((value, i) => assumed.indexOf(value) === i),
   };
 }
 
-/** A coated cloth keeps the hole that a needle made (common practice). */
-export function showsNeedleHoles(layer: FilledCloth): boolean {
-  const { cloth } = layer;
+/** A coated cloth keeps the hole that a needle made (common practice), unless she says what hers does. */
+export function showsNeedleHoles({ cloth }: FilledCloth): boolean {
+  if (cloth.role !== 'lining') return false;
+  if (cloth.needle !== undefined && isBlackout(cloth)) return cloth.needle !== 'closes';
+  return isCoated(cloth);
+}
+
+/** A cloth with a coating: stiff, cracking, apt to keep needle holes. */
+export function isCoated(cloth: Cloth): boolean {
   return cloth.role === 'lining' && (cloth.family === 'blackout-3-pass' || cloth.family === 'blackout-napped');
 }
 
-/** Visible light through layers, face first; values that nobody measured are taken `factor` times. */
-function visibleOf(layers: readonly FilledCloth[], factor: number): Layer {
-  return composeLayers([...layers].reverse().map((layer) => layerOf(spread(layer, factor).visible)));
+function shiftOfTails(input: JudgeInput, face: FilledCloth): ColourShift | null {
+  const lining = input.treatment.tails?.lining ?? null;
+  if (lining === null) return null;
+  const filled = fillCloth(lining);
+  const shift = colourShift(face, [filled], input.opening.glazing);
+  // Where no daylight comes through the tails, it tints nothing.
+  return visibleOf([face, filled], null).Tf < SHOWS_TINT ? { ...shift, shift: 0 } : shift;
 }
 
-function spread(layer: FilledCloth, factor: number): FilledCloth {
-  if (factor === 1 || !layer.assumed.includes('transmittance')) return layer;
-  const visible = {
-    reflectance: layer.visible.reflectance,
-    transmittance: Math.min(factor * layer.visible.transmittance, 1 - layer.visible.reflectance),
+/** Visible light through layers, face first; values that nobody measured are taken at the `end` of their range. */
+function visibleOf(layers: readonly FilledCloth[], end: 'low' | 'high' | null, each = 1): Layer {
+  return composeLayers(
+    [...layers].reverse().map((layer) => layerIn(end === null ? layer : spread(layer, end, each), 'visible')),
+  );
+}
+
+/** A guess is taken `each` times larger or smaller; a measured value moves by the error that came with it. */
+function spread(layer: FilledCloth, end: 'low' | 'high', each: number): FilledCloth {
+  const guessed = layer.assumed.includes('transmittance');
+  if (!guessed && layer.within === null) return layer;
+  const factor = end === 'high' ? each : 1 / each;
+  const by = end === 'high' ? (layer.within ?? 0) : -(layer.within ?? 0);
+  const moved = (optics: Optics, band: 'visible' | 'uv'): Optics => {
+    const most = 1 - Math.max(optics.reflectance, layer.street[band]);
+    const wanted = guessed ? factor * optics.transmittance : optics.transmittance + (band === 'visible' ? by : 0);
+    return { reflectance: optics.reflectance, transmittance: Math.max(0, Math.min(wanted, most)) };
   };
-  const uv = {
-    reflectance: layer.uv.reflectance,
-    transmittance: Math.min(factor * layer.uv.transmittance, 1 - layer.uv.reflectance),
-  };
-  return { ...layer, visible, uv };
+  return { ...layer, visible: moved(layer.visible, 'visible'), uv: moved(layer.uv, 'uv') };
 }
 
 function whitened(layer: FilledCloth): FilledCloth {
   if (layer.cloth.role !== 'lining' || layer.shade === 'white') return layer;
-  return { ...layer, shade: 'white' };
+  return { ...layer, shade: 'white', spectra: null };
 }
 
 function roundReadings(raw: Readings): Readings {
@@ -194,8 +230,8 @@ function reckonRanges(
   const guessed = layers.filter((layer) => layer.assumed.includes('transmittance')).length;
   // Guesses of several cloths are not all wrong the same way: each is spread so that together they make SPREAD^sqrt(n).
   const each = guessed === 0 ? 1 : SPREAD ** (1 / Math.sqrt(guessed));
-  const low = visibleOf(layers, 1 / each);
-  const high = visibleOf(layers, each);
+  const low = visibleOf(layers, 'low', each);
+  const high = visibleOf(layers, 'high', each);
   const lowGlass = composeLayers([pane, low]).Tf;
   const highGlass = composeLayers([pane, high]).Tf;
   const ranges: Partial<Record<ReadingName, Range>> = {
@@ -206,27 +242,36 @@ function reckonRanges(
     warmth: rounded('warmth', warmth.range),
   };
   const anyOf = (value: FilledCloth['assumed'][number]): boolean => layers.some((l) => l.assumed.includes(value));
-  if (anyOf('transmittance')) {
+  const uncertain = (layer: FilledCloth): boolean => layer.assumed.includes('transmittance') || layer.within !== null;
+  if (layers.some(uncertain)) {
     ranges.light = rounded('light', [low.Tf, high.Tf]);
     ranges.lightWithGlass = rounded('lightWithGlass', [lowGlass, highGlass]);
   }
+  if (placeOf(input.treatment.kind) === 'away') return { ...ranges, ...bodyRange(raw, layers) };
   const [face, ...behind] = layers;
-  if (face !== undefined && behind.some((l) => l.assumed.includes('transmittance'))) {
-    const keptAt = (factor: number): number =>
+  if (face !== undefined && behind.some(uncertain)) {
+    const keptAt = (end: 'low' | 'high'): number =>
       reckonFade(
         face,
-        behind.map((layer) => spread(layer, factor)),
+        behind.map((layer) => spread(layer, end, each)),
         input.opening.glazing,
       ).kept;
-    ranges.fade = rounded('fade', [keptAt(each), keptAt(1 / each)]);
+    ranges.fade = rounded('fade', [keptAt('high'), keptAt('low')]);
   }
-  if (anyOf('colour') || anyOf('shade')) {
-    ranges.colourShift = rounded('colourShift', [raw.colourShift / SPREAD, raw.colourShift * SPREAD]);
+  if (layers.some((layer) => layer.spectra === null)) {
+    const by = anyOf('colour') || anyOf('shade') ? SPREAD : SPECTRUM_SPREAD;
+    ranges.colourShift = rounded('colourShift', [raw.colourShift / by, raw.colourShift * by]);
   }
-  if (anyOf('weight')) {
-    ranges.body = rounded('body', [Math.max(1, raw.body - BODY_SPREAD), Math.min(5, raw.body + BODY_SPREAD)]);
-  }
-  return ranges;
+  return { ...ranges, ...bodyRange(raw, layers) };
+}
+
+/** Weights that nobody weighed widen it, and so does a hand that nobody felt. */
+function bodyRange({ body }: Readings, layers: readonly FilledCloth[]): { readonly body?: Range } {
+  const weighed = layers.every((layer) => !layer.assumed.includes('weight'));
+  const felt = layers.every((layer) => layer.cloth.hand !== undefined);
+  const by = (weighed ? 0 : BODY_SPREAD) + (felt ? 0 : HAND_SPREAD);
+  if (by === 0) return {};
+  return { body: rounded('body', [Math.max(1, body - by), Math.min(5, body + by)]) };
 }
 
 function rounded(name: ReadingName, range: Range): Range {

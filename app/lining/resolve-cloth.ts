@@ -1,6 +1,8 @@
 /** Cloth by its id, and cloth with every value that a judgement needs: what was missing is typical and said so. */
-import type { BackCloth, Cloth, FaceCloth, Optics } from '#shared/cloth.ts';
-import { xyzOfHex } from './colour.ts';
+import type { BackCloth, Cloth, ClothSpectra, FaceCloth, Hand, Optics, SourcedValue } from '#shared/cloth.ts';
+import { visibleShare, xyzOfHex } from './colour.ts';
+import type { Layer } from './compose-layers.ts';
+import { BANDS_NM } from './observer.ts';
 import { StackFault } from './stack-fault.ts';
 import { isGenericId, OFF_WHITE, STARTER_CLOTH } from './starter-cloth.ts';
 import { typicalValues } from './typical-values.ts';
@@ -28,15 +30,24 @@ export type AssumedValue =
   | 'colour'
   | 'shade';
 
-/** A layer ready to be judged. */
+export const BAND_NAMES = ['visible', 'uv', 'solar'] as const;
+export type BandName = (typeof BAND_NAMES)[number];
+
+/** A layer ready to be judged. Optics are of the side towards the room. */
 export interface FilledCloth {
   readonly cloth: Cloth;
   readonly visible: Optics;
   readonly uv: Optics;
   readonly solar: Optics;
+  /** Reflectance towards the street. */
+  readonly street: Readonly<Record<BandName, number>>;
+  /** Measured band by band; null where the shade gives the shape. */
+  readonly spectra: ClothSpectra | null;
+  /** The visible transmittance is right within this; null where nobody said. */
+  readonly within: number | null;
   /** Grams a square metre. */
   readonly weight: number;
-  /** Millimetres, lying loose; always typical of the family. */
+  /** Millimetres, lying loose; typical of the family unless told. */
   readonly thickness: number;
   readonly stiffness: number;
   /** `white`, `ivory`, `neutral` (a face whose colour nobody gave) or `#rrggbb`. */
@@ -47,36 +58,120 @@ export interface FilledCloth {
 
 /** Grams a square metre, and whether that is a typical value of the family rather than the cloth's own. */
 export function weightOf(cloth: Cloth): { readonly gramsPerM2: number; readonly assumed: boolean } {
-  const assumed = cloth.weight === null || isStarterValue(cloth, 'weight');
+  const assumed = cloth.weight === null || isStarterValue(cloth, 'weight') || isGuess(cloth, 'weight');
   return { gramsPerM2: cloth.weight ?? typicalValues(cloth).weight, assumed };
 }
 
-/** Fills what is missing. Throws `StackFault` (`impossible-optics`) when a given pair cannot be. */
+/** How firmly a gram of it holds, by the hand that she gave it. */
+const STIFFNESS_OF_HAND: Readonly<Record<Hand, number>> = {
+  limp: 0.35,
+  soft: 0.45,
+  medium: 0.6,
+  firm: 0.75,
+  stiff: 1,
+};
+
+/**
+ * Fills what is missing. Throws `StackFault`: `impossible-optics` when a given pair cannot be, `missing-spectrum` when a
+ * spectrum has not its 16 bands, `impossible-number` for a thickness or shrinkage that cannot be.
+ */
 export function fillCloth(cloth: Cloth): FilledCloth {
   checkOptics(cloth.id, '', cloth.visible);
   checkOptics(cloth.id, 'uv', cloth.uv);
   checkOptics(cloth.id, 'solar', cloth.solar);
+  const spectra = cloth.spectra ?? null;
+  checkSpectra(cloth.id, spectra);
+  checkMeasures(cloth);
   const typical = typicalValues(cloth);
-  const visible = cloth.visible ?? visibleByColour(cloth, typical.visible);
-  const assumed: AssumedValue[] = [];
-  if (cloth.visible === null || isStarterValue(cloth, 'visible')) assumed.push('transmittance', 'reflectance');
-  if (cloth.uv === null || isStarterValue(cloth, 'uv')) assumed.push('uv.transmittance', 'uv.reflectance');
-  if (cloth.solar === null || isStarterValue(cloth, 'solar')) assumed.push('solar.transmittance', 'solar.reflectance');
+  const known = cloth.visible ?? visibleOfSpectra(spectra);
+  const visible = known ?? visibleByColour(cloth, typical.visible);
+  const uv = cloth.uv ?? alongVisible(typical.uv, typical.visible, visible);
+  const solar = cloth.solar ?? alongVisible(typical.solar, typical.visible, visible);
   const weight = weightOf(cloth);
-  if (weight.assumed) assumed.push('weight');
-  if (cloth.role === 'face' && cloth.colour === null) assumed.push('colour');
-  if (cloth.role !== 'face' && cloth.shade === null) assumed.push('shade');
   return {
     cloth,
     visible,
-    uv: cloth.uv ?? alongVisible(typical.uv, typical.visible, visible),
-    solar: cloth.solar ?? alongVisible(typical.solar, typical.visible, visible),
+    uv,
+    solar,
+    street: streetOf(cloth, { visible, uv, solar }),
+    spectra,
+    within: cloth.visible === null ? null : (cloth.transmittanceWithin ?? null),
     weight: weight.gramsPerM2,
-    thickness: typical.thickness,
-    stiffness: typical.stiffness,
+    thickness: cloth.thickness ?? typical.thickness,
+    stiffness: cloth.hand === undefined ? typical.stiffness : STIFFNESS_OF_HAND[cloth.hand],
     shade: shadeOf(cloth),
-    assumed,
+    assumed: listAssumed(cloth, known !== null, weight.assumed),
   };
+}
+
+function listAssumed(cloth: Cloth, seen: boolean, weight: boolean): AssumedValue[] {
+  const assumed: AssumedValue[] = [];
+  const guessed = (value: 'visible' | 'uv' | 'solar', source: SourcedValue): boolean =>
+    isStarterValue(cloth, value) || isGuess(cloth, source);
+  if (!seen || guessed('visible', 'transmittance')) assumed.push('transmittance', 'reflectance');
+  if (cloth.uv === null || guessed('uv', 'uv')) assumed.push('uv.transmittance', 'uv.reflectance');
+  if (cloth.solar === null || guessed('solar', 'solar')) assumed.push('solar.transmittance', 'solar.reflectance');
+  if (weight) assumed.push('weight');
+  const coloured = cloth.spectra !== undefined && !isGuess(cloth, 'spectra');
+  if (cloth.role === 'face' && cloth.colour === null && !coloured) assumed.push('colour');
+  if (cloth.role !== 'face' && cloth.shade === null && !coloured) assumed.push('shade');
+  return assumed;
+}
+
+/** She said of it herself that it is a guess. */
+function isGuess(cloth: Cloth, value: SourcedValue): boolean {
+  return cloth.sources?.[value] === 'assumed';
+}
+
+/** One layer in one band, street side and room side. */
+export function layerIn(filled: Pick<FilledCloth, BandName | 'street'>, band: BandName): Layer {
+  const { transmittance, reflectance } = filled[band];
+  return { Tf: transmittance, Tb: transmittance, Rb: reflectance, Rf: filled.street[band] };
+}
+
+function streetOf(cloth: Cloth, room: Readonly<Record<BandName, Optics>>): Readonly<Record<BandName, number>> {
+  const side = (band: BandName): number => {
+    const told = cloth.streetReflectance?.[band];
+    if (told === undefined) return room[band].reflectance;
+    checkOptics(cloth.id, `streetReflectance.${band}`, { ...room[band], reflectance: told });
+    return told;
+  };
+  return { visible: side('visible'), uv: side('uv'), solar: side('solar') };
+}
+
+function visibleOfSpectra(spectra: ClothSpectra | null): Optics | null {
+  if (spectra === null) return null;
+  return { transmittance: visibleShare(spectra.transmittance), reflectance: visibleShare(spectra.reflectance) };
+}
+
+function checkSpectra(id: string, spectra: ClothSpectra | null): void {
+  if (spectra === null) return;
+  for (const key of ['transmittance', 'reflectance'] as const) {
+    if (spectra[key].length === BANDS_NM.length) continue;
+    throw new StackFault('missing-spectrum', {
+      path: `${id}.spectra.${key}`,
+      wrong: `has ${spectra[key].length} bands`,
+      right: `give ${BANDS_NM.length} shares, 400 to 700 nm by 20 nm`,
+    });
+  }
+  BANDS_NM.forEach((nm, i) => {
+    const pair = { transmittance: spectra.transmittance[i] ?? Number.NaN, reflectance: spectra.reflectance[i] ?? 0 };
+    checkOptics(id, `spectra at ${nm} nm`, pair);
+  });
+}
+
+function checkMeasures(cloth: Cloth): void {
+  const shares = [cloth.shrinkage?.length, cloth.shrinkage?.width, cloth.transmittanceWithin];
+  const wrong = [
+    ...(cloth.thickness === undefined || (cloth.thickness > 0 && cloth.thickness < 100) ? [] : ['thickness']),
+    ...(shares.every((share) => share === undefined || (share >= 0 && share < 1)) ? [] : ['shrinkage']),
+  ][0];
+  if (wrong === undefined) return;
+  throw new StackFault('impossible-number', {
+    path: `${cloth.id}.${wrong}`,
+    wrong: 'cannot be of any cloth',
+    right: wrong === 'thickness' ? 'give millimetres above 0' : 'give shares from 0 to 1: 0.03 is 3 %',
+  });
 }
 
 /**

@@ -14,3 +14,8 @@ export function toWhole(value: number): number {
 export function downToEntry(place: number): number {
   return Math.floor(place);
 }
+
+/** Up to a whole count. */
+export function upToEntry(place: number): number {
+  return Math.ceil(place);
+}

@@ -27,3 +27,8 @@ export function sayList(items: readonly string[]): string {
   if (items.length <= 1) return items.join('');
   return `${items.slice(0, -1).join(', ')} and ${items[items.length - 1] ?? ''}`;
 }
+
+/** A name in the middle of a sentence. */
+export function lower(name: string): string {
+  return `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+}

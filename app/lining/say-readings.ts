@@ -1,8 +1,11 @@
 /** Words before figures: what a client reads for each of the five readings. Never the class words of a standard. */
+import { isBlackout } from '#shared/cloth.ts';
 import type { Judgement, ReadingWords } from '#shared/result.ts';
 import type { Reckoned } from './reckon-stack.ts';
-import { toWhole } from './round-figures.ts';
+import { KIND_NAMES } from './place-of-kind.ts';
+import type { FilledCloth } from './resolve-cloth.ts';
 import { sayAbout, sayPercent } from './say-number.ts';
+import { sayAreaWeight } from './say-weight.ts';
 
 interface Step {
   /** The reading is at least this. */
@@ -22,11 +25,13 @@ export const LIGHT_WORDS: readonly Step[] = [
   { from: 0, words: 'dark but for its edges' },
 ];
 
+/** From here on one sees the change without looking for it. */
+export const DEEP_SHIFT = 3.8;
 /** By CIEDE2000: about 1 is just seen, above 5 one sees it without looking for it. */
 const SHIFT_STEPS: readonly (Step & { readonly cooler: string })[] = [
   { from: 11, words: 'clearly yellower', cooler: 'clearly cooler' },
   { from: 7, words: 'warmer', cooler: 'cooler' },
-  { from: 3.8, words: 'a touch warmer', cooler: 'a touch cooler' },
+  { from: DEEP_SHIFT, words: 'a touch warmer', cooler: 'a touch cooler' },
   { from: 0, words: 'true', cooler: 'true' },
 ];
 
@@ -56,6 +61,13 @@ export const BODY_WORDS: readonly Step[] = [
   { from: 0, words: 'soft' },
 ];
 
+/** What is said instead of a reading where no daylight is behind it, or the room keeps its own. */
+export const TOP_ONLY = 'covers the top only';
+export const NOT_AT_WINDOW = 'not at the window';
+export const AS_BY_NIGHT = 'as by night';
+export const NEARLY_AS_BY_NIGHT = 'nearly as by night';
+const NO_DAYLIGHT = 'no daylight comes from behind it';
+
 export function wordFor(steps: readonly Step[], value: number): string {
   return steps.find((step) => value >= step.from)?.words ?? steps[steps.length - 1]?.words ?? '';
 }
@@ -67,19 +79,46 @@ export function sayReadings(r: Reckoned): Judgement['words'] {
 function sayLight(r: Reckoned): ReadingWords {
   const measured = r.assumed.some((value) => value.endsWith('.transmittance'));
   const rests = `layers and glass composed with every reflection between them${measured ? '; cloth values typical, assumed' : ''}`;
+  if (r.place === 'away') return { words: NOT_AT_WINDOW, figure: '', rests: NO_DAYLIGHT };
+  if (r.place === 'top') {
+    const what = KIND_NAMES[r.input.treatment.kind];
+    return {
+      words: TOP_ONLY,
+      figure: `${sayPercent(r.covered)} of the glass`,
+      rests: `the room keeps its light: ${what} cover${what.endsWith('s') ? '' : 's'} the head of the window alone; ${rests}`,
+    };
+  }
   if (r.closing.class === 'stationary') {
     return { words: 'stays light', figure: '', rests: 'the panels do not draw across the window' };
   }
-  return { words: wordFor(LIGHT_WORDS, r.readings.light), figure: sayAbout(r.readings.lightWithGlass), rests };
+  return { words: sayDarkness(r), figure: sayAbout(r.readings.lightWithGlass), rests };
+}
+
+/**
+ * No darkness is promised of cloth that is not made for it: an interlined or a heavy stack is dim at the most (common
+ * practice) until its light was measured.
+ */
+function sayDarkness(r: Reckoned): string {
+  const words = wordFor(LIGHT_WORDS, r.readings.light);
+  const measured = r.layers.every((layer) => !layer.assumed.includes('transmittance'));
+  return r.readings.light < NEARLY_DARK && !measured && !r.layers.some(isDarkening) ? 'dim' : words;
+}
+
+/** Cloth that is made to keep light out. */
+export function isDarkening({ cloth }: FilledCloth): boolean {
+  return (
+    cloth.role === 'lining' && (isBlackout(cloth) || cloth.family === 'dim-out' || cloth.family === 'black-sateen')
+  );
 }
 
 function sayColour(r: Reckoned): ReadingWords {
   const rests =
     'colour difference CIEDE2000 under D65, face by daylight through the stack against the face lit from the room; spectra estimated from the shades';
+  if (r.place === 'away') return { words: 'true', figure: '', rests: NO_DAYLIGHT };
   if (r.readings.light < DARK) {
-    return { words: 'as by night', figure: '', rests: 'no daylight comes through the cloth' };
+    return { words: AS_BY_NIGHT, figure: '', rests: 'no daylight comes through the cloth' };
   }
-  if (r.readings.light < NEARLY_DARK) return { words: 'nearly as by night', figure: '', rests };
+  if (r.readings.light < NEARLY_DARK) return { words: NEARLY_AS_BY_NIGHT, figure: '', rests };
   const step = SHIFT_STEPS.find((s) => r.readings.colourShift >= s.from);
   const warmer = r.shift.byDay.b >= r.shift.byRoomLight.b;
   const words = warmer ? step?.words : step?.cooler;
@@ -88,8 +127,11 @@ function sayColour(r: Reckoned): ReadingWords {
 
 function sayWarmth(r: Reckoned): ReadingWords {
   const [low, high] = r.warmth.saved;
+  if (r.place === 'away') return { words: 'hardly', figure: '', rests: 'it does not hang before the glass' };
   const closes = {
     stationary: 'the panels do not draw across the window',
+    top: 'only the head of the window is covered',
+    away: 'it does not hang before the glass',
     open: 'air passes over, under or beside it',
     close: 'it closes at the sides and at the top or the floor',
     sealed: 'it is closed all round',
@@ -102,6 +144,7 @@ function sayWarmth(r: Reckoned): ReadingWords {
 }
 
 function sayFade(r: Reckoned): ReadingWords {
+  if (r.place === 'away') return { words: 'no sun behind it', figure: '', rests: NO_DAYLIGHT };
   return {
     words: wordFor(FADE_WORDS, r.readings.fade),
     figure: r.behind.length === 0 ? '' : `${sayPercent(r.readings.fade)} kept off`,
@@ -113,6 +156,6 @@ function sayBody(r: Reckoned): ReadingWords {
   return {
     words: wordFor(BODY_WORDS, r.readings.body),
     figure: '',
-    rests: `about ${toWhole(r.gsm)} g/m2 in all, and how firmly each layer holds it; a judgement, not a test`,
+    rests: `about ${sayAreaWeight(r.gsm, r.input.units)} in all, and how firmly each layer holds it; a judgement, not a test`,
   };
 }

@@ -1,9 +1,13 @@
 /** Why a stack, in the words of its readings; the needs of the room decide which readings are told first. */
 import { exhaustive } from '#shared/fault.ts';
 import type { Judgement } from '#shared/result.ts';
-import type { Heading, RoomUse } from '#shared/words.ts';
+import type { TreatmentKind } from '#shared/treatments/treatment.ts';
+import type { RoomUse } from '#shared/words.ts';
+import type { MakeKind } from './body.ts';
+import { KIND_NAMES, placeOf } from './place-of-kind.ts';
+import type { Place } from './place-of-kind.ts';
 import { sayAbout, sayList } from './say-number.ts';
-import { NEARLY_DARK } from './say-readings.ts';
+import { AS_BY_NIGHT, NEARLY_AS_BY_NIGHT, NEARLY_DARK } from './say-readings.ts';
 import { meetNeeds, NEED_NAMES } from './weigh-needs.ts';
 import type { NeedName, Needs } from './weigh-needs.ts';
 
@@ -26,30 +30,73 @@ export function nameRoom(use: RoomUse): string {
   return ROOM_NAMES[use];
 }
 
-/** The two things this stack does most of what the room asks for: `nearly dark by day and about 98 % of the fading kept off`. */
-export function sayStrengths(judgement: Judgement, needs: Needs, heading: Heading): string {
-  const met = meetNeeds(judgement, heading);
-  const told = [...NEED_NAMES]
-    // Where no daylight comes through, that its colour is kept is no merit.
-    .filter((name) => needs[name] > 0 && !(name === 'colour' && judgement.readings.light < NEARLY_DARK))
-    .sort((a, b) => needs[b] * met[b] - needs[a] * met[a] || NEED_NAMES.indexOf(a) - NEED_NAMES.indexOf(b))
-    .map((name) => sayNeed(name, judgement));
-  return sayList(told.filter((text, i) => told.indexOf(text) === i).slice(0, 2));
+/** What a stack answers: `this nursery`, or `this valance` where the room is no matter. */
+export function sayWhat(use: RoomUse, kind: TreatmentKind): string {
+  return placeOf(kind) === 'window'
+    ? `this ${ROOM_NAMES[use]}`
+    : `${isPlural(kind) ? 'these' : 'this'} ${KIND_NAMES[kind]}`;
 }
 
-function sayNeed(name: NeedName, { readings, words }: Judgement): string {
+function isPlural(kind: TreatmentKind): boolean {
+  return KIND_NAMES[kind].endsWith('s');
+}
+
+/** Met less than this, a need is no merit. */
+const LEAST_MERIT = 0.25;
+/** And colours that plainly shift are none. */
+const LEAST_TRUE = 0.55;
+
+/** The two things this stack does most of what is asked, and the daylight that it costs where daylight is asked. */
+export function sayStrengths(judgement: Judgement, needs: Needs, make: MakeKind, place: Place = 'window'): string {
+  const met = meetNeeds(judgement, make, place);
+  const dark = judgement.readings.light < NEARLY_DARK;
+  const asked = [...NEED_NAMES]
+    // Where no daylight comes through, that its colour is kept is no merit.
+    .filter((name) => needs[name] > 0 && !(name === 'colour' && dark) && !(name === 'daylight' && dark))
+    .sort((a, b) => needs[b] * met[b] - needs[a] * met[a] || NEED_NAMES.indexOf(a) - NEED_NAMES.indexOf(b));
+  const merits = asked.filter((name) => met[name] >= (name === 'colour' ? LEAST_TRUE : LEAST_MERIT));
+  const told = (merits.length > 0 ? merits : asked.slice(0, 1)).map((name) => sayNeed(name, judgement, make));
+  const strengths = sayList(told.filter((text, i) => told.indexOf(text) === i).slice(0, 2));
+  return dark && needs.daylight > 0 ? `${strengths}, but ${judgement.words.light.words} by day` : strengths;
+}
+
+/** `: glows by day, against dim`: the need that the first meets most above the second; `by a little` when no word tells them apart. */
+export function sayBetter(
+  better: Judgement,
+  worse: Judgement,
+  needs: Needs,
+  make: MakeKind,
+  place: Place = 'window',
+): string {
+  const a = meetNeeds(better, make, place);
+  const b = meetNeeds(worse, make, place);
+  const gain = (name: NeedName): number => needs[name] * (a[name] - b[name]);
+  const told = [...NEED_NAMES]
+    .filter((name) => gain(name) > 0 && sayNeed(name, better, make) !== sayNeed(name, worse, make))
+    .sort((x, y) => gain(y) - gain(x) || NEED_NAMES.indexOf(x) - NEED_NAMES.indexOf(y))[0];
+  return told === undefined
+    ? ' by a little'
+    : `: ${sayNeed(told, better, make)}, against ${sayNeed(told, worse, make)}`;
+}
+
+const COLOUR_WORDS: Readonly<Record<string, string>> = {
+  [AS_BY_NIGHT]: 'the same by day and by night',
+  [NEARLY_AS_BY_NIGHT]: 'almost the same by day and by night',
+};
+
+function sayNeed(name: NeedName, { readings, words }: Judgement, make: MakeKind): string {
   switch (name) {
     case 'dark':
     case 'daylight':
       return `${words.light.words} by day`;
     case 'colour':
-      return `colours ${words.colour.words} by day`;
+      return COLOUR_WORDS[words.colour.words] ?? `colours ${words.colour.words} by day`;
     case 'warmth':
       return words.warmth.words === 'hardly' ? 'hardly any warmth' : `${words.warmth.words} warmth`;
     case 'fade':
       return readings.fade > 0 ? `${sayAbout(readings.fade)} of the fading kept off` : 'fading not slowed';
     case 'body':
-      return `${words.body.words} folds`;
+      return make === 'flat' ? `${words.body.words} in the hand` : `${words.body.words} folds`;
     default:
       return exhaustive(name);
   }

@@ -6,7 +6,7 @@ import type { Xyz } from './colour.ts';
 import { stackSpectra } from './colour-shift.ts';
 import { composeLayers, layerOf } from './compose-layers.ts';
 import { glassOf } from './glass.ts';
-import { fillStack } from './resolve-cloth.ts';
+import { fillStack, layerIn } from './resolve-cloth.ts';
 import { spectraOf } from './spectra.ts';
 
 export interface LightLevel {
@@ -22,7 +22,7 @@ export interface LightLevel {
 export function lightProfile(face: FaceCloth, behind: readonly BackCloth[], glazing: Glazing): readonly LightLevel[] {
   const stack = fillStack(face, behind);
   const streetFirst = [stack.face, ...stack.behind].reverse();
-  const layers = [layerOf(glassOf(glazing).visible), ...streetFirst.map((layer) => layerOf(layer.visible))];
+  const layers = [layerOf(glassOf(glazing).visible), ...streetFirst.map((layer) => layerIn(layer, 'visible'))];
   return [
     { after: 'street', cloth: null, level: 1 },
     { after: 'glass', cloth: null, level: composeLayers(layers.slice(0, 1)).Tf },

@@ -5,6 +5,7 @@
  */
 import type { Spectrum } from './colour.ts';
 import { visibleShare } from './colour.ts';
+import type { Layer } from './compose-layers.ts';
 import type { FilledCloth } from './resolve-cloth.ts';
 import { BANDS_NM } from './observer.ts';
 import { upsampleColour } from './upsample-colour.ts';
@@ -21,7 +22,17 @@ export const IVORY_SHAPE: Spectrum = [
 
 export interface LayerSpectra {
   readonly transmittance: Spectrum;
+  /** Of the side towards the room. */
   readonly reflectance: Spectrum;
+  /** Of the side towards the street, where it is another. */
+  readonly street?: Spectrum;
+}
+
+/** One band of a layer, street side and room side. */
+export function layerInBand(spectra: LayerSpectra, band: number): Layer {
+  const passed = spectra.transmittance[band] ?? 0;
+  const back = spectra.reflectance[band] ?? 0;
+  return { Tf: passed, Tb: passed, Rb: back, Rf: spectra.street?.[band] ?? back };
 }
 
 /** The reflectance shape of a shade: `white`, `ivory`, `neutral` (flat) or `#rrggbb`. */
@@ -32,13 +43,23 @@ export function shapeOf(shade: string): Spectrum {
   return upsampleColour(shade);
 }
 
-/** Spectra of one layer. Their visible shares are the layer's own; a black shade, which has no shape, is taken as flat. */
-export function spectraOf(layer: Pick<FilledCloth, 'shade' | 'visible'>): LayerSpectra {
-  const shape = shapeOf(layer.shade);
+/**
+ * Spectra of one layer: those that were measured, brought to its visible shares; else by its shade. A black shade, which
+ * has no shape, is taken as flat.
+ */
+export function spectraOf(
+  layer: Pick<FilledCloth, 'shade' | 'visible'> & Partial<Pick<FilledCloth, 'spectra' | 'street'>>,
+): LayerSpectra {
+  const measured = layer.spectra ?? null;
+  const shape = measured === null ? shapeOf(layer.shade) : measured.reflectance;
   const open = shape.map(() => 1);
   const reflectance = fitShare(shape, layer.visible.reflectance, open);
   const left = reflectance.map((r) => Math.max(0, 1 - r));
-  return { transmittance: fitShare(shape, layer.visible.transmittance, left), reflectance };
+  const transmittance = fitShare(measured?.transmittance ?? shape, layer.visible.transmittance, left);
+  const street = layer.street?.visible ?? layer.visible.reflectance;
+  if (street === layer.visible.reflectance) return { transmittance, reflectance };
+  const rest = transmittance.map((t) => Math.max(0, 1 - t));
+  return { transmittance, reflectance, street: fitShare(shape, street, rest) };
 }
 
 /**

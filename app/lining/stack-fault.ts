@@ -8,7 +8,9 @@ export type StackFaultCode =
   | 'unknown-glass'
   | 'missing-spectrum'
   | 'impossible-colour'
-  | 'impossible-number';
+  | 'impossible-number'
+  | 'impossible-reading'
+  | 'other-window';
 
 /** A stack that cannot be judged: which field, what is wrong, what would be right. */
 export class StackFault extends Error {

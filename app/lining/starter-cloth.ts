@@ -44,6 +44,7 @@ export const STARTER_CLOTH: Readonly<Record<GenericClothId, BackCloth>> = {
     visible: optics(0.35, 0.58),
     uv: optics(0.08, 0.25),
     solar: optics(0.36, 0.55),
+    thickness: 0.3,
   },
   'std-ivory': {
     ...BLANK,
@@ -57,6 +58,7 @@ export const STARTER_CLOTH: Readonly<Record<GenericClothId, BackCloth>> = {
     visible: optics(0.34, 0.56),
     uv: optics(0.06, 0.2),
     solar: optics(0.36, 0.54),
+    thickness: 0.3,
   },
   'combo-white': {
     ...BLANK,
@@ -70,6 +72,7 @@ export const STARTER_CLOTH: Readonly<Record<GenericClothId, BackCloth>> = {
     visible: optics(0.22, 0.65),
     uv: optics(0.04, 0.25),
     solar: optics(0.24, 0.61),
+    thickness: 0.9,
   },
   'dim-out': {
     ...BLANK,
@@ -83,6 +86,8 @@ export const STARTER_CLOTH: Readonly<Record<GenericClothId, BackCloth>> = {
     visible: optics(0.1, 0.62),
     uv: optics(0.01, 0.25),
     solar: optics(0.12, 0.57),
+    thickness: 0.5,
+    needle: 'closes',
   },
   'blackout-3-pass': {
     ...BLANK,
@@ -96,6 +101,8 @@ export const STARTER_CLOTH: Readonly<Record<GenericClothId, BackCloth>> = {
     visible: optics(0.0001, 0.75),
     uv: optics(0.00001, 0.3),
     solar: optics(0.0005, 0.7),
+    thickness: 0.5,
+    needle: 'punctures',
   },
   'soft-blackout': {
     ...BLANK,
@@ -109,6 +116,8 @@ export const STARTER_CLOTH: Readonly<Record<GenericClothId, BackCloth>> = {
     visible: optics(0.05, 0.68),
     uv: optics(0.005, 0.28),
     solar: optics(0.06, 0.63),
+    thickness: 0.6,
+    needle: 'closes',
   },
   'blackout-napped': {
     ...BLANK,
@@ -122,6 +131,8 @@ export const STARTER_CLOTH: Readonly<Record<GenericClothId, BackCloth>> = {
     visible: optics(0.0001, 0.72),
     uv: optics(0.00001, 0.3),
     solar: optics(0.0005, 0.67),
+    thickness: 1.2,
+    needle: 'punctures',
   },
   'black-sateen': {
     ...BLANK,
@@ -135,6 +146,7 @@ export const STARTER_CLOTH: Readonly<Record<GenericClothId, BackCloth>> = {
     visible: optics(0.01, 0.05),
     uv: optics(0.005, 0.05),
     solar: optics(0.08, 0.2),
+    thickness: 0.3,
   },
   'inter-light': {
     ...BLANK,
@@ -148,6 +160,8 @@ export const STARTER_CLOTH: Readonly<Record<GenericClothId, BackCloth>> = {
     visible: optics(0.36, 0.54),
     uv: optics(0.12, 0.3),
     solar: optics(0.38, 0.52),
+    thickness: 1,
+    care: 'dry-clean',
   },
   'inter-med': {
     ...BLANK,
@@ -161,6 +175,8 @@ export const STARTER_CLOTH: Readonly<Record<GenericClothId, BackCloth>> = {
     visible: optics(0.25, 0.62),
     uv: optics(0.06, 0.3),
     solar: optics(0.27, 0.6),
+    thickness: 2,
+    care: 'dry-clean',
   },
   'inter-heavy': {
     ...BLANK,
@@ -174,19 +190,36 @@ export const STARTER_CLOTH: Readonly<Record<GenericClothId, BackCloth>> = {
     visible: optics(0.14, 0.7),
     uv: optics(0.03, 0.3),
     solar: optics(0.16, 0.68),
+    thickness: 4,
+    care: 'dry-clean',
   },
 };
 
 /** The values of a cloth that carry a provenance of their own. */
-export const JUDGED_VALUES = ['content', 'weight', 'shade', 'visible', 'uv', 'solar'] as const;
+export const JUDGED_VALUES = [
+  'content',
+  'weight',
+  'shade',
+  'visible',
+  'uv',
+  'solar',
+  'thickness',
+  'needle',
+  'care',
+] as const;
 export type JudgedValue = (typeof JUDGED_VALUES)[number];
 
+const NEEDLE =
+  'common practice: a coated blackout keeps the hole, a soft or woven one closes round the needle; sew a sample';
 const EXAMPLE = 'typical, assumed: the worked example of the reference checks';
 
-/** Where each shipped value comes from. */
+/** Where each shipped value comes from. None of them was measured, and none is a supplier's. */
 export function provenanceOf(id: GenericClothId, value: JudgedValue): Provenance {
   if (value === 'visible' && (id === 'std-white' || id === 'inter-med' || id === 'blackout-3-pass')) return EXAMPLE;
   if (value === 'visible' && id === 'soft-blackout') return 'common practice: stops about 95 % of the light';
+  if (value === 'needle' && STARTER_CLOTH[id].needle !== undefined) return NEEDLE;
+  if (value === 'care' && STARTER_CLOTH[id].care !== undefined) return 'common practice: interlining is dry-cleaned';
+  if (value === 'shade' && id.startsWith('inter-')) return 'common practice: off-white; the colour is typical, assumed';
   return TYPICAL;
 }
 

@@ -5,6 +5,7 @@
  * Sources (light-and-heat 3): NatHERS add-on values 0.03, 0.06, 0.33; LBNL sealed to permeable 0.181 to 0.045; English
  * Heritage hot box, heavy curtains about 0.16; US DOE up to 10 % loose, up to 25 % sealed.
  */
+import { draws } from './closing.ts';
 import type { ClosingClass } from './closing.ts';
 
 export type Range = readonly [number, number];
@@ -23,7 +24,7 @@ export interface Warmth {
 }
 
 /** Added resistance by how it closes, before the cloth, m2K/W. */
-const BY_CLOSING: Readonly<Record<Exclude<ClosingClass, 'stationary'>, Range>> = {
+const BY_CLOSING: Readonly<Record<'open' | 'close' | 'sealed', Range>> = {
   open: [0.03, 0.06],
   close: [0.08, 0.12],
   sealed: [0.15, 0.25],
@@ -60,7 +61,7 @@ export function reckonWarmth(
 }
 
 function addedRange(closing: ClosingClass, cloth: Range, middleCloth: number, covered: number): Range {
-  if (closing === 'stationary') return [0, BY_CLOSING.open[0] * covered];
+  if (!draws(closing)) return [0, BY_CLOSING.open[0] * covered];
   const [low, high] = BY_CLOSING[closing];
   if (closing === 'open') {
     const width = OPEN_SPREAD * (high - low);
@@ -69,6 +70,9 @@ function addedRange(closing: ClosingClass, cloth: Range, middleCloth: number, co
   }
   return [Math.min(MOST_ADDED, low + cloth[0]), Math.min(MOST_ADDED, high + cloth[1])];
 }
+
+/** One R of inch households, h ft2 F/Btu, in m2K/W (exact definitions of foot, Fahrenheit and Btu IT). */
+export const M2K_PER_R = (3600 * 0.3048 ** 2 * (5 / 9)) / 1055.05585262;
 
 /** U' = 1 / (1/U + dR), W/m2K. */
 export function closedU(U: number, dR: number): number {

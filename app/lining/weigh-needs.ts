@@ -2,12 +2,14 @@
  * What a room asks of its stack, as weights over the readings, and how far a stack answers. Set by common practice (a
  * nursery must be dark, a west window fades, a cold climate wants warmth); the choice rests on rounded readings alone.
  */
-import type { Judgement } from '#shared/result.ts';
+import type { Advice, Judgement } from '#shared/result.ts';
 import { BLACKOUT_FAMILIES } from '#shared/cloth.ts';
 import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
-import type { Facing, Heading, LiningFamily, RoomUse } from '#shared/words.ts';
-import { IDEAL_BODY, MAKE_OF_HEADING } from './body.ts';
+import type { Facing, LiningFamily, RoomUse } from '#shared/words.ts';
+import { idealBody } from './body.ts';
+import type { MakeKind } from './body.ts';
 import type { JudgedOpening, JudgedRoom } from './judge-input.ts';
+import type { Place } from './place-of-kind.ts';
 import { RULES } from './rules/index.ts';
 import { NEARLY_DARK } from './say-readings.ts';
 
@@ -21,8 +23,8 @@ const BY_USE: Readonly<Record<RoomUse, Needs>> = {
   bedroom: { dark: 4, daylight: 0, colour: 1, warmth: 1, fade: 1, body: 2 },
   nursery: { dark: 8, daylight: 0, colour: 0, warmth: 1, fade: 1, body: 1 },
   child: { dark: 6, daylight: 0, colour: 0, warmth: 1, fade: 1, body: 1 },
-  bath: { dark: 0, daylight: 3, colour: 1, warmth: 0, fade: 1, body: 1 },
-  kitchen: { dark: 0, daylight: 3, colour: 2, warmth: 0, fade: 2, body: 1 },
+  bath: { dark: 0, daylight: 4, colour: 1, warmth: 0, fade: 1, body: 1 },
+  kitchen: { dark: 0, daylight: 4, colour: 2, warmth: 0, fade: 2, body: 1 },
   study: { dark: 0, daylight: 1, colour: 1, warmth: 1, fade: 2, body: 2 },
   media: { dark: 8, daylight: 0, colour: 0, warmth: 0, fade: 1, body: 1 },
   hall: { dark: 0, daylight: 1, colour: 1, warmth: 2, fade: 1, body: 3 },
@@ -31,7 +33,17 @@ const BY_USE: Readonly<Record<RoomUse, Needs>> = {
 };
 const SUNNY: readonly Facing[] = ['E', 'SE', 'S', 'SW', 'W'];
 
-export function weighNeeds(room: JudgedRoom, opening: JudgedOpening, face: FaceCloth): Needs {
+/** What covers only the top of a window changes no light or warmth of the room: it has to look right. */
+const TOP_NEEDS: Needs = { dark: 0, daylight: 0, colour: 2, warmth: 0, fade: 1, body: 4 };
+/** And what is not at a window has only to hang well. */
+const AWAY_NEEDS: Needs = { dark: 0, daylight: 0, colour: 0, warmth: 0, fade: 0, body: 3 };
+
+export function weighNeeds(room: JudgedRoom, opening: JudgedOpening, face: FaceCloth, place: Place = 'window'): Needs {
+  if (place === 'away') return AWAY_NEEDS;
+  if (place === 'top') {
+    const sunny = room.facing !== null && SUNNY.includes(room.facing) ? 2 : 0;
+    return { ...TOP_NEEDS, fade: TOP_NEEDS.fade + sunny + (face.family === 'silk' ? 1 : 0) };
+  }
   const base = BY_USE[room.use];
   const sun = room.facing !== null && SUNNY.includes(room.facing) ? 2 : 0;
   const cold = (room.climate === 'cold' ? 2 : 0) + (opening.glazing === 'single' ? 1 : 0);
@@ -50,10 +62,17 @@ export function weighNeeds(room: JudgedRoom, opening: JudgedOpening, face: FaceC
 /** A caution about the stack itself costs this much of the whole; a stop is no option at all. */
 const CAUTION_COST = 0.13;
 /** What is said of the window, the room or the law alike for every stack weighs nothing. */
-const WEIGHED_CAUSES: readonly string[] = ['points-of-light', 'not-dark', 'stiffness', 'fading', 'damp'];
-const WEIGHED_RULES = new Set(RULES.filter((rule) => WEIGHED_CAUSES.includes(rule.cause)).map((rule) => rule.id));
+const WEIGHED_CAUSES: readonly string[] = ['points-of-light', 'not-dark', 'stiffness', 'fading', 'damp', 'shrinkage'];
+/** Of notes only those that say what they cost. */
+const COSTS = new Map(
+  RULES.filter((rule) => WEIGHED_CAUSES.includes(rule.cause) || rule.costs !== undefined).map((rule) => [
+    rule.id,
+    rule.costs ?? (rule.level === 'caution' ? CAUTION_COST : 0),
+  ]),
+);
 /** A dark lining where the room does not ask to be dark takes the daylight from it. */
 const UNASKED_DARK_COST = 0.2;
+const UNASKED_BLACK_COST = 0.4;
 const DARK_FAMILIES: readonly LiningFamily[] = [...BLACKOUT_FAMILIES, 'dim-out', 'black-sateen'];
 /** Black cloth is for rooms that have to be dark, not for those that like it. */
 export const MUST_BE_DARK = 7;
@@ -67,36 +86,48 @@ const WARMTH_SPAN = 0.12;
 const BODY_SPAN = 2.5;
 
 /** How far each need is met, 0..1. */
-export function meetNeeds(judgement: Judgement, heading: Heading): Needs {
+export function meetNeeds(judgement: Judgement, make: MakeKind, place: Place = 'window'): Needs {
   const { readings } = judgement;
   const light = Math.max(readings.light, DARK_ENOUGH);
   const dark = share(Math.log(UNDARKENED / light) / Math.log(UNDARKENED / DARK_ENOUGH));
   return {
     dark,
-    daylight: 1 - dark,
+    // What the eye misses first is the brightness itself: daylight is counted plainly, darkness by its steps.
+    daylight: share(readings.light / UNDARKENED),
     colour: readings.light < NEARLY_DARK ? 1 : share(1 - readings.colourShift / SHIFT_OF_NOTE),
     warmth: share((readings.warmth - WARMTH_FROM) / WARMTH_SPAN),
     fade: share(readings.fade),
-    body: share(1 - Math.abs(readings.body - IDEAL_BODY[MAKE_OF_HEADING[heading]]) / BODY_SPAN),
+    body: share(1 - Math.abs(readings.body - idealBody(make, place)) / BODY_SPAN),
   };
 }
 
 /** One figure for ranking, rounded so that two engines rank alike. */
-export function scoreStack(judgement: Judgement, needs: Needs, heading: Heading, behind: readonly BackCloth[]): number {
-  const met = meetNeeds(judgement, heading);
+export function scoreStack(
+  judgement: Judgement,
+  needs: Needs,
+  make: MakeKind,
+  behind: readonly BackCloth[],
+  place: Place = 'window',
+): number {
+  const met = meetNeeds(judgement, make, place);
   const total = NEED_NAMES.reduce((sum, name) => sum + needs[name], 0);
   const answered = NEED_NAMES.reduce((sum, name) => sum + needs[name] * met[name], 0);
-  const cautions = judgement.advice.filter(
-    (advice) => advice.level === 'caution' && WEIGHED_RULES.has(advice.rule),
-  ).length;
-  const unasked = unaskedDarkness(needs, behind) ? UNASKED_DARK_COST : 0;
-  return Number((answered / total - CAUTION_COST * cautions - unasked).toFixed(6));
+  const against = judgement.advice.reduce((sum, advice) => sum + costOf(advice), 0);
+  return Number((answered / total - against - unaskedDarkness(needs, behind, make, place)).toFixed(6));
 }
 
-function unaskedDarkness(needs: Needs, behind: readonly BackCloth[]): boolean {
+function costOf({ rule, level }: Advice): number {
+  return level === 'caution' || level === 'note' ? (COSTS.get(rule) ?? 0) : 0;
+}
+
+/** What a dark lining takes where nobody asked for darkness; on a flat board it hides the line of the glass and takes nothing. */
+function unaskedDarkness(needs: Needs, behind: readonly BackCloth[], make: MakeKind, place: Place): number {
   const families = behind.flatMap((cloth) => (cloth.role === 'lining' ? [cloth.family] : []));
-  if (families.includes('black-sateen') && needs.dark < MUST_BE_DARK) return true;
-  return needs.dark === 0 && families.some((family) => DARK_FAMILIES.includes(family));
+  const dark = families.some((family) => DARK_FAMILIES.includes(family));
+  if (place === 'top') return dark && make !== 'flat' ? UNASKED_DARK_COST / 2 : 0;
+  if (place === 'away') return 0;
+  if (families.includes('black-sateen') && needs.dark < MUST_BE_DARK) return UNASKED_BLACK_COST;
+  return needs.dark === 0 && dark ? UNASKED_DARK_COST : 0;
 }
 
 function share(value: number): number {

@@ -78,6 +78,7 @@ export function priceTreatment(
         best: asOption(tiers.best, pricing),
       },
     }),
+    notChosen: chosen.notChosen,
   };
 }
 

@@ -23,6 +23,7 @@ export function writeResult(job: Job, result: JobResult): WireResult {
         length: lengthIn(treatment.finished.length, job.units),
       },
       advised: treatment.advised,
+      notChosen: treatment.notChosen && { ...treatment.notChosen, behind: [...treatment.notChosen.behind] },
       tiers: {
         good: writeTier(job, treatment.tiers.good),
         better: writeTier(job, treatment.tiers.better),

@@ -96,6 +96,11 @@ export const wireResult = z
         kind: z.enum(TREATMENT_KINDS),
         finished: z.strictObject({ width: z.number(), length: z.number() }),
         advised: z.strictObject({ tier: z.enum(TIERS), why: z.string() }),
+        notChosen: z
+          .strictObject({ behind: z.array(z.string()), why: z.string() })
+          .nullable()
+          .optional()
+          .describe('The nearest stack that was left out, and why.'),
         tiers: z.strictObject({ good: tier, better: tier, best: tier }),
       }),
     ),

@@ -1,5 +1,7 @@
+import { lower, sayPercent } from '../say-number.ts';
+import { sayInches } from '../say-weight.ts';
 import type { Rule } from './rule.ts';
-import { COMMON } from './rule.ts';
+import { ANYWHERE, AT_GLASS, COMMON } from './rule.ts';
 
 /** A few inches narrower is right; beyond this seams stop lining up, or cloth is wasted. */
 const FEW_INCHES = 4;
@@ -7,35 +9,50 @@ const FEW_INCHES = 4;
 /** How the layers go together: content, shrinkage, width, sides. */
 export const MATCH_RULES: readonly Rule[] = [
   {
+    id: 'shrinkage-differs',
+    cause: 'move-together',
+    level: 'caution',
+    where: ANYWHERE,
+    when: (f) => f.shrinkageClash !== null,
+    says: (f) =>
+      `The lining (${lower(f.shrinkageClash?.name ?? '')}) shrinks otherwise than the face, by ${sayPercent(f.shrinkageClash?.by ?? 0)}: the hem will pucker. Wash both before cutting, or clean it dry.`,
+    rests: `${COMMON}: difference in shrinkage, more than content, makes a hem pucker; from the shrinkage given`,
+  },
+  {
     id: 'match-content',
     cause: 'move-together',
     level: 'note',
+    where: ANYWHERE,
     when: (f) => f.contentClash !== null,
     says: (f) =>
-      `${f.contentClash ?? 'The lining'} is of other fibres than the face: layers that shrink differently pucker at the hem, so both are tested or cleaned dry.`,
+      `The lining (${lower(f.contentClash ?? '')}) is of other fibres than the face: layers that shrink differently pucker at the hem, so both are tested or cleaned dry.`,
     rests: `${COMMON}: a cotton face wants cotton behind it, a blend a blend; difference in shrinkage puckers a hem`,
   },
   {
     id: 'lining-narrower',
     cause: 'width',
     level: 'caution',
+    where: ANYWHERE,
     when: (f) => f.narrowerBy > FEW_INCHES && f.hasJoins,
     says: (f) =>
-      `A layer behind is ${f.narrowerBy.toFixed(0)} in narrower than the face: its seams will not lie behind those of the face.`,
+      `A layer behind is ${sayInches(f.narrowerBy, f.r.input.units)} narrower than the face: its seams will not lie behind those of the face.`,
     rests: `${COMMON}: a lining as wide as the face, or a few inches narrower`,
   },
   {
     id: 'lining-wider',
     cause: 'width',
     level: 'note',
+    where: ANYWHERE,
     when: (f) => f.widerBy > FEW_INCHES,
-    says: (f) => `A layer behind is ${f.widerBy.toFixed(0)} in wider than the face: what is over is waste.`,
+    says: (f) =>
+      `A layer behind is ${sayInches(f.widerBy, f.r.input.units)} wider than the face: what is over is waste.`,
     rests: `${COMMON}: a lining as wide as the face, or a few inches narrower`,
   },
   {
     id: 'seams-apart',
     cause: 'width',
     level: 'note',
+    where: ANYWHERE,
     when: (f) => !f.unlined && !f.r.input.made.liningMatchesFace && f.hasJoins && f.narrowerBy <= FEW_INCHES,
     says: () => 'The lining is cut in other widths than the face: its seams will not lie behind those of the face.',
     rests: COMMON,
@@ -44,6 +61,7 @@ export const MATCH_RULES: readonly Rule[] = [
     id: 'coated-side',
     cause: 'side',
     level: 'note',
+    where: AT_GLASS,
     when: (f) => f.coated || f.softBlackout,
     says: () => 'Which side of a coated lining faces the glass differs by maker: it is noted on the work order.',
     rests: COMMON,
@@ -52,6 +70,7 @@ export const MATCH_RULES: readonly Rule[] = [
     id: 'finish-to-glass',
     cause: 'side',
     level: 'note',
+    where: AT_GLASS,
     when: (f) =>
       !f.unlined && !f.coated && !f.softBlackout && f.r.behind.some((layer) => layer.cloth.role === 'lining'),
     says: () => 'The lustrous, water-shedding side of the lining faces the glass.',

@@ -1,5 +1,6 @@
+import type { JudgedShade } from '../judge-input.ts';
 import type { Rule } from './rule.ts';
-import { COMMON } from './rule.ts';
+import { AT_GLASS, COMMON } from './rule.ts';
 
 /** Edges let in more than this share of the light through the cloth: the fit decides (light-and-heat 1). */
 const FIT_DECIDES = 0.001;
@@ -7,10 +8,21 @@ const FIT_DECIDES = 0.001;
 /** How dark it gets, and what keeps it from being darker. */
 export const DARKNESS_RULES: readonly Rule[] = [
   {
+    id: 'needle-holes-body',
+    cause: 'points-of-light',
+    level: 'caution',
+    costs: 0.3,
+    when: (f) => f.holes && f.shade !== null,
+    says: ({ shade }) =>
+      `This shade is stitched through its body${sayStitched(shade)}: each stitch shows as a point of daylight, and nothing mends that.`,
+    rests: `${COMMON}: a coated cloth keeps the hole a needle made; rings, tapes and ribs counted from the take-off`,
+  },
+  {
     id: 'needle-holes',
     cause: 'points-of-light',
     level: 'caution',
-    when: (f) => f.coated && f.make !== 'flat',
+    where: AT_GLASS,
+    when: (f) => f.holes && f.make !== 'flat',
     says: () => 'Each stitch through this blackout shows as a point of daylight, and nothing mends that.',
     rests: `${COMMON}: a coated cloth keeps the hole a needle made; pleats and gathers are stitched through it`,
   },
@@ -18,7 +30,8 @@ export const DARKNESS_RULES: readonly Rule[] = [
     id: 'needle-holes-hems',
     cause: 'points-of-light',
     level: 'note',
-    when: (f) => f.coated && f.make === 'flat',
+    where: AT_GLASS,
+    when: (f) => f.holes && f.make === 'flat',
     says: () => 'Machine-sewn hems show as rows of fine daylight; have them sewn by hand or bonded.',
     rests: `${COMMON}: a coated cloth keeps the hole a needle made`,
   },
@@ -26,7 +39,8 @@ export const DARKNESS_RULES: readonly Rule[] = [
     id: 'sew-a-sample',
     cause: 'points-of-light',
     level: 'note',
-    when: (f) => (f.softBlackout || f.dimOut) && !f.coated,
+    where: AT_GLASS,
+    when: (f) => (f.softBlackout || f.dimOut) && !f.holes,
     says: () => 'It closes round the needle; a sewn sample held to the light shows how well.',
     rests: `${COMMON}: dark linings differ, so sew through a sample and hold it to the light`,
   },
@@ -34,7 +48,7 @@ export const DARKNESS_RULES: readonly Rule[] = [
     id: 'soft-blackout-nearly-dark',
     cause: 'not-dark',
     level: 'caution',
-    when: (f) => f.use === 'nursery' && f.softBlackout && !f.dark && !f.stationary,
+    when: (f) => f.use === 'nursery' && f.softBlackout && !f.dark && f.draws,
     says: () =>
       'Nearly dark, not dark: by day the sun is still seen. For daytime sleep add black cloth between face and lining.',
     rests: `${COMMON}: a soft blackout stops about 95 %; the remedy is face, interlining, black cloth, lining`,
@@ -43,7 +57,7 @@ export const DARKNESS_RULES: readonly Rule[] = [
     id: 'nursery-not-dark',
     cause: 'not-dark',
     level: 'caution',
-    when: (f) => f.use === 'nursery' && !f.nearlyDark && !f.stationary,
+    when: (f) => f.use === 'nursery' && !(f.nearlyDark && f.darkening) && f.draws,
     says: (f) =>
       f.interlined
         ? 'Dim, not dark: interlining alone does not make a nursery dark for daytime sleep.'
@@ -54,7 +68,7 @@ export const DARKNESS_RULES: readonly Rule[] = [
     id: 'interlining-is-not-darkening',
     cause: 'not-dark',
     level: 'note',
-    when: (f) => f.interlined && !f.nearlyDark && (f.use === 'bedroom' || f.use === 'media' || f.use === 'child'),
+    when: (f) => f.interlined && !f.darkening && (f.use === 'bedroom' || f.use === 'media' || f.use === 'child'),
     says: () => 'Dim, not dark: interlining quietens the light but does not darken a room by itself.',
     rests: COMMON,
   },
@@ -62,15 +76,23 @@ export const DARKNESS_RULES: readonly Rule[] = [
     id: 'room-not-dark',
     cause: 'not-dark',
     level: 'note',
-    when: (f) => !f.nearlyDark && !f.stationary && (f.use === 'media' || f.use === 'child'),
+    when: (f) => !f.nearlyDark && f.draws && (f.use === 'media' || f.use === 'child'),
     says: () => 'Daylight still comes through; a blackout lining would darken this room.',
     rests: 'computed light through the cloth',
+  },
+  {
+    id: 'light-inside-frame',
+    cause: 'edges',
+    level: 'note',
+    when: (f) => f.nearlyDark && f.insideFrame && f.draws,
+    says: () => 'Inside the frame a line of daylight stays down each side; hung before the frame it would be covered.',
+    rests: 'computed: the clearance at each side of an inside mount; common practice',
   },
   {
     id: 'fit-decides',
     cause: 'edges',
     level: 'note',
-    when: (f) => f.dark && !f.stationary && f.r.edges.open >= FIT_DECIDES,
+    when: (f) => f.dark && f.draws && f.r.edges.open >= FIT_DECIDES,
     says: () =>
       'How dark the room gets is now a matter of the fit: returns to the wall, a rod well above the glass, an overlap.',
     rests: 'computed: what goes round the cloth outshines what goes through it',
@@ -79,7 +101,7 @@ export const DARKNESS_RULES: readonly Rule[] = [
     id: 'lighter-edges',
     cause: 'lighter-edges',
     level: 'note',
-    when: (f) => f.blackout && !f.stationary,
+    when: (f) => f.blackout && f.draws,
     says: () => 'Side hems, seams and the hem below the lining stay lighter than the rest.',
     rests: `${COMMON}: behind any blackout`,
   },
@@ -92,3 +114,10 @@ export const DARKNESS_RULES: readonly Rule[] = [
     rests: 'how the panels are made',
   },
 ];
+
+/** ` (48 rings, 7 ribs)`, as the take-off counts them. */
+function sayStitched(shade: JudgedShade | null): string {
+  if (shade === null || shade.rings === null) return '';
+  const ribs = shade.ribs === null || shade.ribs === 0 ? '' : `, ${shade.ribs} ribs`;
+  return ` (${shade.rings} rings${ribs})`;
+}

@@ -1,13 +1,17 @@
 /** What the rules look at: the figures of a stack, and plain yes-or-no facts drawn from them once. */
-import type { Cloth, Content } from '#shared/cloth.ts';
+import type { Cloth, Content, FaceCloth } from '#shared/cloth.ts';
 import { isBlackout } from '#shared/cloth.ts';
 import { TICKS_PER_INCH } from '#shared/length.ts';
-import type { Facing, Heading, RoomUse } from '#shared/words.ts';
-import { MAKE_OF_HEADING } from '../body.ts';
+import type { Facing, FaceFamily, Heading, RoomUse } from '#shared/words.ts';
+import { makeOf } from '../body.ts';
 import type { MakeKind } from '../body.ts';
+import { draws } from '../closing.ts';
+import type { JudgedShade } from '../judge-input.ts';
+import { nameLiningWeight } from '../lining-weight.ts';
+import type { LiningWeight } from '../lining-weight.ts';
+import { isCoated, showsNeedleHoles } from '../reckon-stack.ts';
 import type { Reckoned } from '../reckon-stack.ts';
-import { showsNeedleHoles } from '../reckon-stack.ts';
-import { DARK, NEARLY_DARK } from '../say-readings.ts';
+import { DARK, isDarkening, NEARLY_DARK } from '../say-readings.ts';
 
 export interface RuleFacts {
   readonly r: Reckoned;
@@ -18,17 +22,51 @@ export interface RuleFacts {
   readonly interlined: boolean;
   readonly heavyInterlining: boolean;
   readonly blackout: boolean;
-  /** A coated blackout: it keeps needle holes and does not gather. */
+  /** A coated blackout: stiff, and apt to crack. */
   readonly coated: boolean;
+  /** A needle leaves a point of daylight in it. */
+  readonly holes: boolean;
   readonly threePass: boolean;
   readonly softBlackout: boolean;
   readonly dimOut: boolean;
+  /** One lining alone, and of little weight; or one of weight. */
+  readonly lightLining: boolean;
+  readonly firmLining: boolean;
   readonly blackCloth: boolean;
   readonly combination: boolean;
+  readonly nappedBlackout: boolean;
+  /** An interlining, or a nap that is half of one. */
+  readonly napped: boolean;
+  readonly contrast: boolean;
+  /** A bathroom, or a shower. */
+  readonly damp: boolean;
+  readonly washedFace: boolean;
+  /** The first cloth that may only be dry-cleaned, by name; null when none, or when nobody said. */
+  readonly dryCleanOnly: string | null;
+  /** The layer whose shrinkage is not the face's, by name, and by how much (share). */
+  readonly shrinkageClash: { readonly name: string; readonly by: number } | null;
+  /** The first cloth whose certificate is under a rule for clothing, by name. */
+  readonly clothingRule: string | null;
+  /** Every layer has a flame certificate of its own. */
+  readonly allCertified: boolean;
   /** By the light through the cloth alone. */
   readonly dark: boolean;
   readonly nearlyDark: boolean;
+  /** Some layer is made to keep light out. */
+  readonly darkening: boolean;
   readonly stationary: boolean;
+  /** Closes over the whole window when it is drawn or let down. */
+  readonly draws: boolean;
+  /** A Roman shade. */
+  readonly shade: JudgedShade | null;
+  readonly cordInReach: boolean;
+  readonly shower: boolean;
+  /** Cascades or jabots, whose lining shows. */
+  readonly tails: boolean;
+  /** Part of it hangs before the wall above the glass, part before the glass. */
+  readonly overGlassAndWall: boolean;
+  /** Hangs inside the frame, so that a gap stays at each side. */
+  readonly insideFrame: boolean;
   /** Small children sleep or play here. */
   readonly childRoom: boolean;
   /** The glass faces the sun for hours; false when nobody knows. */
@@ -55,11 +93,17 @@ const MOSTLY_COTTON = 50;
 const ALL_COTTON = 95;
 /** Of each fibre, in per cent, to call a cloth a cotton and polyester blend. */
 const BLEND = 15;
+const FIRM: readonly LiningWeight[] = ['firm', 'luxury'];
+/** Layers that lose this much more or less than the face pucker its hem (from memory). */
+const SHRINKAGE_APART = 0.02;
+/** Faces that steam spoils (common practice). */
+export const DAMP_FACES: readonly FaceFamily[] = ['silk', 'velvet'];
 const PALE_REFLECTANCE = 0.45;
 const DEEP_REFLECTANCE = 0.2;
 
 export function gatherFacts(r: Reckoned): RuleFacts {
-  const { input, behind, face } = r;
+  const { input, behind, face, layers } = r;
+  const { treatment } = input;
   const { use, facing } = input.room;
   const linings = behind.flatMap((layer) => (layer.cloth.role === 'lining' ? [{ ...layer, cloth: layer.cloth }] : []));
   const interlinings = behind.flatMap((layer) => (layer.cloth.role === 'interlining' ? [layer.cloth] : []));
@@ -69,20 +113,46 @@ export function gatherFacts(r: Reckoned): RuleFacts {
     r,
     use,
     heading: input.treatment.heading,
-    make: MAKE_OF_HEADING[input.treatment.heading],
+    make: makeOf(treatment),
     unlined: behind.length === 0,
     interlined: interlinings.length > 0,
     heavyInterlining: interlinings.some((cloth) => cloth.family === 'heavy'),
     blackout: behind.some((layer) => isBlackout(layer.cloth)),
-    coated: behind.some(showsNeedleHoles),
+    coated: behind.some((layer) => isCoated(layer.cloth)),
+    holes: behind.some(showsNeedleHoles),
     threePass: has('blackout-3-pass'),
     softBlackout: has('blackout-soft'),
     dimOut: has('dim-out'),
+    lightLining: behind.length === 1 && linings.some((layer) => nameLiningWeight(layer.weight) === 'light'),
+    firmLining: linings.some((layer) => FIRM.includes(nameLiningWeight(layer.weight))),
     blackCloth: has('black-sateen'),
     combination: has('combination'),
+    nappedBlackout: has('blackout-napped'),
+    napped: has('combination') || has('blackout-napped'),
+    contrast: has('contrast'),
+    damp: use === 'bath' || treatment.kind === 'shower-curtain',
+    washedFace: face.cloth.care !== undefined && face.cloth.care !== 'dry-clean',
+    dryCleanOnly: layers.find((layer) => layer.cloth.care === 'dry-clean')?.cloth.name ?? null,
+    shrinkageClash: findShrinkageClash(
+      input.face,
+      layers.slice(1).map((layer) => layer.cloth),
+    ),
+    clothingRule: layers.find((layer) => /\b1610\b/.test(layer.cloth.flame?.test ?? ''))?.cloth.name ?? null,
+    allCertified: layers.every((layer) => layer.cloth.flame !== undefined),
     dark: r.readings.light < DARK,
     nearlyDark: r.readings.light < NEARLY_DARK,
+    darkening: layers.some(isDarkening),
     stationary: r.closing.class === 'stationary',
+    draws: draws(r.closing.class),
+    shade: treatment.shade ?? null,
+    cordInReach: treatment.shade?.lift === 'cords',
+    shower: treatment.kind === 'shower-curtain',
+    tails: treatment.tails !== undefined,
+    overGlassAndWall:
+      treatment.mount.where !== 'inside' &&
+      treatment.mount.above > 0 &&
+      treatment.finishedLength > treatment.mount.above,
+    insideFrame: treatment.mount.where === 'inside',
     childRoom: CHILD_ROOMS.includes(use),
     strongSun: facing === null ? use === 'sunroom' : STRONG_SUN.includes(facing),
     cotton: share(face.cloth.content, 'cotton') >= MOSTLY_COTTON,
@@ -107,9 +177,23 @@ function share(content: Content | null, fibre: string): number {
   return found === undefined ? 0 : found[1];
 }
 
+/** Difference in shrinkage, more than content, makes a hem pucker; null where nobody measured both. */
+function findShrinkageClash(face: FaceCloth, behind: readonly Cloth[]): RuleFacts['shrinkageClash'] {
+  const own = face.shrinkage;
+  if (own === undefined) return null;
+  for (const { name, shrinkage } of behind) {
+    if (shrinkage === undefined) continue;
+    const by = Math.max(Math.abs(shrinkage.length - own.length), Math.abs(shrinkage.width - own.width));
+    if (by >= SHRINKAGE_APART) return { name, by };
+  }
+  return null;
+}
+
 /** An all-cotton face wants cotton behind it, a cotton and polyester face a blend; of other faces the trade says nothing. */
 function clashes(face: Cloth, lining: Cloth): boolean {
   if (face.content === null || lining.content === null) return false;
+  // Where both were measured their shrinkage tells more than their content.
+  if (face.shrinkage !== undefined && lining.shrinkage !== undefined) return false;
   if (share(face.content, 'cotton') >= ALL_COTTON) return share(lining.content, 'cotton') < ALL_COTTON;
   const blend = (c: Content): boolean => share(c, 'cotton') >= BLEND && share(c, 'polyester') >= BLEND;
   return blend(face.content) && !blend(lining.content);

@@ -1,54 +1,66 @@
+import type { RoomUse } from '#shared/words.ts';
 import { nfpaMethod } from '../flame-method.ts';
-import { toWhole } from '../round-figures.ts';
+import { sayAreaWeight, sayClearances } from '../say-weight.ts';
 import type { Rule } from './rule.ts';
-import { COMMON } from './rule.ts';
+import { ANYWHERE, COMMON } from './rule.ts';
+
+const SLEEPING_ROOMS: readonly RoomUse[] = ['bedroom', 'nursery', 'child'];
 
 /** What is said always, and to whom. Local law and the makers decide, never the program. */
 export const SAFETY_RULES: readonly Rule[] = [
   {
-    id: 'cords-child',
-    cause: 'cords',
-    level: 'caution',
-    when: (f) => f.childRoom,
-    says: () =>
-      "No cord, loop or tieback within a child's reach: these draw by hand or wand. The cot stands clear of cloth and pole.",
-    rests: 'looped and reachable cords strangle; local product-safety law and certified parts decide',
-  },
-  {
-    id: 'cords',
-    cause: 'cords',
-    level: 'note',
-    when: (f) => !f.childRoom && !f.stationary,
-    says: () => 'Drawn by hand or wand: no free-hanging cord. Tieback loops stay out of reach of children and pets.',
-    rests: 'looped and reachable cords strangle; local product-safety law and certified parts decide',
-  },
-  {
     id: 'heat-source-below',
     cause: 'heat',
     level: 'caution',
+    where: ANYWHERE,
+    about: 'make',
     when: (f) => f.r.input.opening.heatSourceBelow,
-    says: () =>
-      'There is heat below this window: keep cloth clear of it, about 6 in beside and 12 in above and in front.',
+    says: (f) => `There is heat below this window: keep cloth clear of it, ${sayClearances(f.r.input.units)}.`,
     rests: "the appliance maker's clearances decide; the figures are common home advice",
+  },
+  {
+    id: 'flame-clothing-rule',
+    cause: 'flame',
+    level: 'caution',
+    where: ANYWHERE,
+    when: (f) => f.use === 'public' && f.clothingRule !== null,
+    says: (f) =>
+      `The certificate of ${f.clothingRule ?? 'a cloth'} is under a rule for clothing (16 CFR 1610): it proves nothing for drapery.`,
+    rests:
+      '16 CFR 1610 is about clothing; the whole stack has to comply, and the authority having jurisdiction decides',
   },
   {
     id: 'flame-test',
     cause: 'flame',
     level: 'caution',
+    where: ANYWHERE,
     when: (f) => f.use === 'public',
     says: (f) => {
-      const method = nfpaMethod(f.r.gsm, f.threePass);
-      return `A public room needs flame-tested cloth, and the whole stack is what has to comply: about ${toWhole(f.r.gsm)} g/m2, so NFPA 701 test ${method} where that code holds.`;
+      const method = nfpaMethod(f.r.gsm, f.coated);
+      return f.allCertified
+        ? `Each cloth is certified, but layers that pass alone may fail together: have the stack tested (NFPA 701 test ${method} where that code holds).`
+        : `A public room needs flame-tested cloth, and the whole stack has to comply: NFPA 701 test ${method} where that code holds.`;
     },
-    rests:
-      'NFPA 701: test 1 to 700 g/m2, test 2 above and for vinyl-coated blackout; layers that pass alone may fail together (NISTIR 89-4138). Rules for clothing prove nothing here; the authority having jurisdiction decides',
+    rests: (f) =>
+      `about ${sayAreaWeight(f.r.gsm, f.r.input.units)}; NFPA 701: test 1 to 700 g/m² (21 oz/yd²), test 2 above and for vinyl-coated blackout; BS 5867-2 types B and C in Britain; layers that pass alone may fail together (NISTIR 89-4138); the authority having jurisdiction decides`,
   },
   {
     id: 'ways-out',
     cause: 'ways-out',
     level: 'note',
+    where: ANYWHERE,
+    about: 'make',
     when: (f) => f.use === 'public',
     says: () => 'Exits, escape windows and sprinklers stay free of cloth.',
+    rests: COMMON,
+  },
+  {
+    id: 'escape-window',
+    cause: 'ways-out',
+    level: 'note',
+    about: 'make',
+    when: (f) => f.draws && SLEEPING_ROOMS.includes(f.use),
+    says: () => 'Where this window is the way out in a fire it has to open freely behind the cloth.',
     rests: COMMON,
   },
 ];

@@ -1,5 +1,6 @@
+import { mayInterline } from './interlining.ts';
 import type { Rule } from './rule.ts';
-import { COMMON } from './rule.ts';
+import { AT_GLASS, COMMON } from './rule.ts';
 
 /** What daylight through the layers does to the face. */
 export const TRUE_COLOUR_RULES: readonly Rule[] = [
@@ -7,6 +8,7 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     id: 'ivory-shift',
     cause: 'tint',
     level: 'note',
+    where: AT_GLASS,
     when: (f) => f.ivoryLining && !f.nearlyDark,
     says: () =>
       'By day an ivory lining warms the face towards yellow; white keeps it true. From the street the two look alike.',
@@ -16,6 +18,7 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     id: 'coloured-lining-shift',
     cause: 'tint',
     level: 'note',
+    where: AT_GLASS,
     when: (f) => f.colouredLining && !f.ivoryLining && !f.nearlyDark,
     says: (f) =>
       `By day the coloured lining tints the face: colour difference ${f.r.readings.colourShift.toFixed(1)}, against ${(f.r.shiftIfWhite ?? f.r.readings.colourShift).toFixed(1)} with white.`,
@@ -25,6 +28,7 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     id: 'interlining-tint',
     cause: 'tint',
     level: 'note',
+    where: AT_GLASS,
     when: (f) => f.interlined && !f.nearlyDark,
     says: () => 'Interlining is off-white, so by day the face looks a little warmer, even with a white lining.',
     rests: `${COMMON}; computed colour difference by spectra`,
@@ -33,7 +37,8 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     id: 'same-day-and-night',
     cause: 'tint',
     level: 'praise',
-    when: (f) => f.dark && !f.unlined && !f.stationary,
+    where: AT_GLASS,
+    when: (f) => f.dark && !f.unlined && (f.draws || f.r.place === 'top'),
     says: () => 'No daylight comes through, so the face looks the same by day and by night.',
     rests: COMMON,
   },
@@ -41,6 +46,7 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     id: 'white-keeps-true',
     cause: 'tint',
     level: 'praise',
+    where: AT_GLASS,
     when: (f) =>
       !f.unlined && !f.interlined && !f.nearlyDark && f.r.shiftIfWhite === null && f.r.readings.colourShift < 3.8,
     says: () => 'A white lining keeps the colours true by day, and lined windows look alike from the street.',
@@ -50,16 +56,19 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     id: 'dark-shows-through',
     cause: 'show-through',
     level: 'note',
+    where: AT_GLASS,
     when: (f) => f.paleFace && f.deepLining && !f.interlined,
-    says: () => 'A dark lining greys a pale face; interlining between them hides it.',
+    says: (f) => `A dark lining greys a pale face${mayInterline(f) ? '; interlining between them hides it' : ''}.`,
     rests: COMMON,
   },
   {
     id: 'seams-show-through',
     cause: 'show-through',
     level: 'note',
+    where: AT_GLASS,
     when: (f) => f.paleFace && !f.interlined && !f.nearlyDark && !f.unlined,
-    says: () => 'At noon seams and hem turns show as darker lines through a pale face; interlining hides them.',
+    says: (f) =>
+      `At noon seams and hem turns show as darker lines through a pale face${mayInterline(f) ? '; interlining hides them' : ''}.`,
     rests: COMMON,
   },
 ];

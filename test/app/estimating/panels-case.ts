@@ -86,7 +86,7 @@ export function readPanels(given: PanelsCase): ReadPanels {
   if (!read.ok) throw new Error(read.faults.map(sayFault).join('\n'));
   const panels = read.job.rooms[0]?.openings[0]?.treatments[0];
   const face = resolveCloth('face', read.job.cloth);
-  if (!panels || face?.role !== 'face') throw new Error('the case has no panels');
+  if (panels?.kind !== 'panels' || face?.role !== 'face') throw new Error('the case has no panels');
   const behind = (given.behind ?? []).map((id) => {
     const cloth = resolveCloth(id, read.job.cloth);
     if (!cloth || cloth.role === 'face') throw new Error(`no lining ${id}`);

@@ -137,7 +137,6 @@ describe('the advised tier of stacks that were given', () => {
     });
     const { tier } = adviseTier({
       ...input,
-      heading: 'grommet',
       tiers: {
         good: asked('inter-med', 'std-white'),
         better: asked('std-white'),

@@ -1,9 +1,12 @@
 /** Facts of the trade (common practice; no published source): the program's advice and defaults agree with each. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { lengthFrom } from '#shared/length.ts';
 import { parseWeight } from '#shared/weight.ts';
 import { FACE_FAMILIES, GENERIC_CLOTH_IDS, HEADINGS, ROOM_USES } from '#shared/words.ts';
 import type { GenericClothId, Heading } from '#shared/words.ts';
+import { nameLiningWeight } from '#app/lining/lining-weight.ts';
+import { RULES } from '#app/lining/rules/index.ts';
 import { STARTER_CLOTH } from '#app/lining/starter-cloth.ts';
 import { faceAppearance, LIGHT_SETTINGS } from '#app/lining/show-light.ts';
 import { faceOf, judge, levelOf, ownOf, rulesOf, starters } from './window-case.ts';
@@ -20,6 +23,7 @@ interface Fact {
 }
 
 const COTTON = { content: { cotton: 100 } };
+const NONE = { left: lengthFrom(0, 'in'), right: lengthFrom(0, 'in') };
 const NURSERY: Told = { room: { use: 'nursery' } };
 const heading = (name: Heading): Told => ({ treatment: { heading: name } });
 
@@ -319,6 +323,55 @@ const FACTS: readonly Fact[] = [
     quiet: [['blackout-3-pass'], { room: { facing: 'N' } }],
   },
   {
+    fact: 'a lined media room is not dark',
+    rule: 'room-not-dark',
+    level: 'note',
+    fires: [['std-white'], { room: { use: 'media' } }],
+    quiet: [['soft-blackout'], { room: { use: 'media' } }],
+  },
+  {
+    fact: 'a nursery with interlining alone is not dark, however heavy the face',
+    rule: 'nursery-not-dark',
+    level: 'caution',
+    fires: [['inter-heavy', 'std-white'], { ...NURSERY, face: { family: 'velvet' } }],
+    quiet: [['soft-blackout'], { ...NURSERY, face: { family: 'velvet' } }],
+  },
+  {
+    fact: 'a thick stack is bulky at the heading and draws back wider',
+    rule: 'bulky-heading',
+    level: 'note',
+    fires: [['inter-heavy', 'std-white'], {}],
+    quiet: [['inter-light', 'std-white'], {}],
+  },
+  {
+    fact: 'a thin unlined face is limp for pleats',
+    rule: 'limp-for-heading',
+    level: 'note',
+    fires: [[], { face: { family: 'silk' } }],
+    quiet: [['inter-light', 'std-white'], { face: { family: 'silk' } }],
+  },
+  {
+    fact: 'unlined in strong sun any face takes the fading itself',
+    rule: 'unlined-in-sun',
+    level: 'note',
+    fires: [[], { room: { facing: 'S' } }],
+    quiet: [[], { room: { facing: 'N' } }],
+  },
+  {
+    fact: 'a lining cut in other widths has its seams elsewhere',
+    rule: 'seams-apart',
+    level: 'note',
+    fires: [['std-white'], { made: { liningMatchesFace: false } }],
+    quiet: [['std-white'], {}],
+  },
+  {
+    fact: 'glass that is wet even bare is said to be',
+    rule: 'condensation-anyway',
+    level: 'note',
+    fires: [['std-white'], { room: { climate: 'cold' }, opening: { glazing: 'single' }, treatment: { returns: NONE } }],
+    quiet: [['std-white'], { room: { climate: 'warm' }, opening: { glazing: 'triple' } }],
+  },
+  {
     fact: 'panels that do not draw keep out little',
     rule: 'still-panels',
     level: 'note',
@@ -361,6 +414,13 @@ describe('facts of the trade (common practice)', () => {
     within('inter-med', 160, 260);
     within('inter-heavy', 280, 410);
     within('blackout-3-pass', 220, 300);
+  });
+  it('5 oz a square yard is a good light lining, 5 to 6 serves most work, 7 is firm, 10 a luxury weight', () => {
+    const named = (ounces: number) => nameLiningWeight(parseWeight(`${ounces} oz/yd2`, lengthFrom(54, 'in')) ?? 0);
+    expect([4, 5, 6, 7, 9, 10].map(named)).toEqual(['light', 'light', 'middling', 'firm', 'firm', 'luxury']);
+    // The same 5 oz by the running yard is lighter: it is always asked which is meant, and a bare 5 oz is not read.
+    expect(nameLiningWeight(parseWeight('7 oz/yd', lengthFrom(54, 'in')) ?? 0)).toBe('light');
+    expect(parseWeight('5 oz', lengthFrom(54, 'in'))).toBeNull();
   });
   it('5 oz a running yard at 54 in is 113 g/m2, 5 oz a square yard 170', () => {
     expect(parseWeight('5 oz/yd', lengthFrom(54, 'in'))).toBeCloseTo(113, 0);
@@ -422,6 +482,13 @@ describe('facts of the trade (common practice)', () => {
 });
 
 describe('advice as a whole', () => {
+  it('every rule is told of in a test', () => {
+    const texts = ['common-practice.test.ts', 'kinds.test.ts'].map((name) =>
+      readFileSync(new URL(name, import.meta.url), 'utf8'),
+    );
+    const untold = RULES.filter((rule) => !texts.some((text) => text.includes(`'${rule.id}'`)));
+    expect(untold.map((rule) => rule.id)).toEqual([]);
+  });
   const everyCase = ROOM_USES.flatMap((use) =>
     HEADINGS.flatMap((name) =>
       FACE_FAMILIES.flatMap((family) =>

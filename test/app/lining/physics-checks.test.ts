@@ -7,6 +7,7 @@ import { readFileSync } from 'node:fs';
 import { differenceCiede2000 } from 'culori';
 import { describe, expect, it } from 'vitest';
 import { lengthFrom } from '#shared/length.ts';
+import { LOCALES } from '#shared/locale.ts';
 import { GSM_PER_OZ_YD2, parseWeight } from '#shared/weight.ts';
 import { ciede2000 } from '#app/lining/ciede2000.ts';
 import { labOf, scaleToY, SRGB_WHITE, xyzOf, xyzOfHex } from '#app/lining/colour.ts';
@@ -18,13 +19,14 @@ import { dewPoint, driestHumidity, glassTemperature, saturationPressure } from '
 import { BANDS_NM, WEIGHTS } from '#app/lining/observer.ts';
 import { daylightAt } from '#app/lining/daylight.ts';
 import { damageAt, damageBetween } from '#app/lining/fade.ts';
+import { sayCordLaw } from '#app/lining/cord-law.ts';
 import { nfpaMethod } from '#app/lining/flame-method.ts';
 import { diffuseOf, pleat, reflectanceAt, transmittanceAt, yarnReflectance } from '#app/lining/pleated-cloth.ts';
 import { RULES } from '#app/lining/rules/index.ts';
 import { solveFluxes } from '#app/lining/solve-fluxes.ts';
 import { partlyDrawn, reckonSummer } from '#app/lining/summer.ts';
 import type { SolarGlass } from '#app/lining/summer.ts';
-import { addedResistance, closedU, shutterResistance } from '#app/lining/warmth.ts';
+import { addedResistance, closedU, M2K_PER_R, shutterResistance } from '#app/lining/warmth.ts';
 import type { Permeability } from '#app/lining/warmth.ts';
 
 /** What a record holds under a name: read by the readers below, which fail on anything else. */
@@ -373,6 +375,7 @@ const ANSWERS: Readonly<Record<string, Answer>> = {
     const swatch = (lining: string) => labOf(xyzOf(layer(lining).reflectance));
     near(ciede2000(swatch('white'), swatch('ivory')), num(expected.dE00_lining_swatches), tolerance);
   },
+  'unit-R': ({ inputs, expected, tolerance }) => near(num(inputs.R_IP) * M2K_PER_R, num(expected.m2K_W), tolerance),
   'unit-nfpa': ({ inputs, expected, tolerance }) =>
     near(num(inputs.g_m2) / GSM_PER_OZ_YD2, num(expected.oz_yd2), tolerance),
   'unit-linyd': ({ inputs, expected, tolerance }) => {
@@ -388,8 +391,14 @@ const ANSWERS: Readonly<Record<string, Answer>> = {
   },
   'rule-cord-us': ({ expected }) => {
     expect(expected['16CFR1260_in_force']).toBe(false);
-    const printed = RULES.map((rule) => rule.rests + rule.says.toString()).join(' ');
-    expect(printed).not.toMatch(/1260/);
+    const told = RULES.map((rule) => `${rule.rests.toString()} ${rule.says.toString()}`);
+    const law = LOCALES.map((locale) => sayCordLaw(locale));
+    expect([...told, ...law].join(' ')).not.toMatch(/1260/);
+    // In force, and the date from which the standard holds: neutrally worded.
+    expect(expected['16CFR1120.3_e_f_in_force']).toBe(true);
+    expect(sayCordLaw('en-US')).toMatch(/16 CFR 1120\.3\(e\) and \(f\) stand/);
+    expect(text(expected['ANSI_WCMA_A100.1_2022_effective'])).toBe('2024-06-01');
+    expect(sayCordLaw('en-US')).toMatch(/on or after 1 June 2024/);
   },
 };
 

@@ -4,6 +4,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node
 import path from 'node:path';
 import { extractText, getDocumentProxy } from 'unpdf';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import type { PanelsMake } from '#shared/records/treatment-make.ts';
 import { callDesk, makeTestDesk } from './test-desk.ts';
 import type { DeskClient, TestDesk } from './test-desk.ts';
 
@@ -52,7 +53,7 @@ describe('a proposal', () => {
     const treatment = document.rooms[0]!.openings[0]!.treatments[0]!;
     await client.treatments.editTreatment({
       id: treatment.id,
-      changes: { make: { ...treatment.make, fullness: 3000 } },
+      changes: { make: { ...treatment.make, fullness: 3000 } as PanelsMake },
     });
     await client.clients.editClient({ id: document.client.id, changes: { name: 'Ada Reed' } });
     await client.settings.editSettings({
@@ -164,7 +165,7 @@ describe('an unfinished project is not proposed, and every fault is named', () =
     const [treatment] = first!.treatments;
     await client.treatments.editTreatment({
       id: treatment!.id,
-      changes: { face: null, make: { ...treatment!.make, rodWidth: null } as typeof treatment.make },
+      changes: { face: null, make: { ...treatment!.make, rodWidth: null } as PanelsMake },
     });
     const faults = await faultsOf();
     expect(faults.map(({ path: where }) => where)).toEqual([

@@ -1,5 +1,6 @@
 /** What a wrong job file gets: every fault, each with its path, what is wrong and what would be right. */
 import { describe, expect, it } from 'vitest';
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { sayFault } from '#shared/fault.ts';
 import { readJob, readJobText } from '#shared/job-file/read-job.ts';
 
@@ -26,6 +27,12 @@ const withTreatment = (change: object) => ({
   rooms: [{ name: 'Nursery', use: 'nursery', openings: [{ ...opening, treatments: [{ ...panels, ...change }] }] }],
 });
 
+function panelsOf(change: object): PanelsTreatment | null {
+  const read = readJob(withTreatment(change));
+  const treatment = read.ok ? read.job.rooms[0]!.openings[0]!.treatments[0]! : null;
+  return treatment?.kind === 'panels' ? treatment : null;
+}
+
 function faults(given: unknown): string[] {
   const read = readJob(given);
   return read.ok ? [] : read.faults.map(sayFault);
@@ -46,15 +53,11 @@ describe('a job file that is right', () => {
     ['rodWidth', '182.88 cm', 72 * 8128],
     ['rodWidth', '2 yd', 72 * 8128],
   ])('%s may be written %s', (field, text, wanted) => {
-    const read = readJob(withTreatment({ [field]: text }));
-    expect(read.ok && read.job.rooms[0]!.openings[0]!.treatments[0]!.rodWidth).toBe(wanted);
+    expect(panelsOf({ [field]: text })?.rodWidth).toBe(wanted);
   });
 
   it('one return number stands for each side that has one', () => {
-    const of = (change: object) => {
-      const read = readJob(withTreatment({ return: 3.5, ...change }));
-      return read.ok ? read.job.rooms[0]!.openings[0]!.treatments[0]!.returns : null;
-    };
+    const of = (change: object) => panelsOf({ return: 3.5, ...change })?.returns;
     const side = 3.5 * 8128;
     expect(of({})).toEqual({ left: side, right: side });
     expect(of({ arrangement: 'one-way' })).toEqual({ left: side, right: side });
