@@ -26,6 +26,7 @@ export const DEFAULT_SETTINGS: SettingsRecord = {
   letterhead: { name: '', lines: [] },
   practice: {},
   priceBook: {},
+  exampleRates: false,
   terms: TERMS,
   cancellation: CANCELLATION,
   tierNames: { good: 'Good', better: 'Better', best: 'Best' },

@@ -6,6 +6,7 @@ import { formatLength } from '#shared/format-length.ts';
 import { TICKS_PER_INCH } from '#shared/length.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import type { OpeningRecord, RoomRecord, TreatmentRecord } from '#shared/records/records.ts';
+import type { PanelsMake } from '#shared/records/treatment-make.ts';
 
 export interface FieldNote {
   readonly field: string;
@@ -13,11 +14,14 @@ export interface FieldNote {
   readonly says: string;
 }
 
-/** Hem to floor, or to the sill of an inside mount, in ticks; null while something that it needs is missing. */
+/**
+ * Hem to floor, or to the sill of an inside mount, in ticks; null while something that it needs is missing. Of panels
+ * whose length is written: where it is found from the fixing, the hem is where it was asked to be.
+ */
 export function clearanceOf(room: RoomRecord, opening: OpeningRecord, treatment: TreatmentRecord): number | null {
   const { make } = treatment;
   const { sill, height } = opening;
-  if (make.finishedLength === null) return null;
+  if (make.kind !== 'panels' || make.finishedLength === null || make.extras['hang']) return null;
   if (make.mountWhere === 'ceiling') return room.ceiling === null ? null : room.ceiling - make.finishedLength;
   if (sill === null || height === null) return null;
   const above = make.mountWhere === 'inside' ? 0 : (make.mountAbove ?? 0);
@@ -72,6 +76,7 @@ export function checkTreatment(
   unit: LengthUnit,
 ): FieldNote[] {
   const { make } = treatment;
+  if (make.kind !== 'panels') return [];
   const notes: FieldNote[] = [];
   const warn = (field: string, says: string): void => {
     notes.push({ field, level: 'warning', says });
@@ -98,13 +103,19 @@ export function checkTreatment(
     sill + height + (make.mountAbove ?? 0) > room.ceiling
   )
     warn('mountAbove', `The rod would stand above the ceiling at ${say(room.ceiling, unit)}.`);
-  notes.push(...checkHem(room, opening, treatment, unit));
+  if (make.extras['cafe'] !== true) notes.push(...checkHem(room, opening, treatment, make, unit));
   return notes;
 }
 
-function checkHem(room: RoomRecord, opening: OpeningRecord, treatment: TreatmentRecord, unit: LengthUnit): FieldNote[] {
+function checkHem(
+  room: RoomRecord,
+  opening: OpeningRecord,
+  treatment: TreatmentRecord,
+  make: PanelsMake,
+  unit: LengthUnit,
+): FieldNote[] {
   const clearance = clearanceOf(room, opening, treatment);
-  const length = treatment.make.finishedLength;
+  const length = make.finishedLength;
   if (clearance === null || length === null || length === 0) return [];
   const warn = (says: string): FieldNote[] => [{ field: 'finishedLength', level: 'warning', says }];
   const { sill, height } = opening;
@@ -115,7 +126,7 @@ function checkHem(room: RoomRecord, opening: OpeningRecord, treatment: Treatment
   if (clearance > sill + TICKS_PER_INCH)
     return warn(`The hem ends ${say(clearance - sill, unit)} above the sill: the window shows below it. ${word}`);
   const belowSill = sill - clearance;
-  if (treatment.make.mountWhere !== 'inside' && clearance > NEITHER && belowSill > NEITHER)
+  if (make.mountWhere !== 'inside' && clearance > NEITHER && belowSill > NEITHER)
     return warn(`The hem ends ${say(clearance, unit)} above the floor, at neither sill nor floor. ${word}`);
   return [];
 }

@@ -1,21 +1,30 @@
 /** From a project's document to what the elevation is drawn from: measured where measured, priced make where priced. */
 import type { DrawnOpening, DrawnRoom, DrawnTreatment, Hex } from '#app/drawing/drawn-room.ts';
-import { piecesOf } from '#shared/job.ts';
+import { piecesOf } from '#shared/treatments/panels.ts';
 import type { ClothRecord, OpeningDocument, ProjectDocument, TreatmentRecord } from '#shared/records/records.ts';
-import type { TreatmentResult } from '#shared/result.ts';
+import type { TierResult } from '#shared/result.ts';
+import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { describeDrawn } from '#app/drawing/describe-drawn.ts';
+import { drawUnmade } from './draw-unmade.ts';
+import type { PricedDocument } from './price-document.ts';
 
 export function isHex(text: string | null): text is Hex {
   return text !== null && /^#[0-9a-fA-F]{6}$/.test(text);
 }
 
-/** `drawnClosed` shows the panels of that opening as they hang at night. */
-export function drawnRooms(document: ProjectDocument, results: ReadonlyMap<string, TreatmentResult>): DrawnRoom[] {
+/** What the engines made of it: the treatments as they read them, their prices, the cloth by id. */
+export type Made = Pick<PricedDocument, 'treatments' | 'parsed' | 'cloth'>;
+
+const NOT_MADE: Made = { treatments: new Map(), parsed: new Map(), cloth: [] };
+
+export function drawnRooms(document: ProjectDocument, priced: Made | null): DrawnRoom[] {
   const colours = new Map(document.cloth.map((cloth) => [cloth.code, colourOf(cloth)]));
+  const made = priced ?? NOT_MADE;
   return document.rooms.map((room) => ({
     key: room.id,
     name: room.name,
     ceiling: room.ceiling,
-    openings: room.openings.map((opening) => drawnOpening(opening, results, colours)),
+    openings: room.openings.map((opening) => drawnOpening(opening, made, colours)),
   }));
 }
 
@@ -23,11 +32,7 @@ function colourOf(cloth: ClothRecord): Hex | null {
   return isHex(cloth.colour) ? cloth.colour : null;
 }
 
-function drawnOpening(
-  opening: OpeningDocument,
-  results: ReadonlyMap<string, TreatmentResult>,
-  colours: ReadonlyMap<string, Hex | null>,
-): DrawnOpening {
+function drawnOpening(opening: OpeningDocument, made: Made, colours: ReadonlyMap<string, Hex | null>): DrawnOpening {
   return {
     key: opening.id,
     name: opening.name,
@@ -36,27 +41,32 @@ function drawnOpening(
     sill: opening.sill,
     at: opening.at,
     heatSourceBelow: opening.heatSourceBelow,
-    treatments: opening.treatments.map((treatment) =>
-      drawnTreatment(treatment, results.get(treatment.id) ?? null, colours),
-    ),
+    treatments: opening.treatments.map((treatment) => drawnTreatment(treatment, made, colours)),
   };
+}
+
+/** As one option makes it; null until the engines could read it. */
+export function drawnMade(treatment: TreatmentRecord, tier: TierResult | null, made: Made): DrawnTreatment | null {
+  const parsed = made.parsed.get(treatment.id);
+  if (!parsed) return null;
+  return { ...describeDrawn(parsed, tier, (id) => resolveCloth(id, made.cloth)), key: treatment.id };
 }
 
 function drawnTreatment(
   treatment: TreatmentRecord,
-  result: TreatmentResult | null,
+  made: Made,
   colours: ReadonlyMap<string, Hex | null>,
 ): DrawnTreatment {
   const { make } = treatment;
-  const tier = result?.tiers[result.advised.tier] ?? null;
-  const face = tier?.takeoff[0] ?? null;
-  const asked = make.fullness === null ? null : make.fullness / 1000;
-  const pieces = piecesOf(make.arrangement);
-  const usual = tier?.stackback?.usual ?? null;
+  const result = made.treatments.get(treatment.id) ?? null;
+  const advised = drawnMade(treatment, result?.tiers[result.advised.tier] ?? null, made);
+  if (advised) return advised;
+  const colour = treatment.face === null ? null : (colours.get(treatment.face) ?? null);
+  const base = { key: treatment.id, name: treatment.name, colour };
+  if (make.kind !== 'panels') return drawUnmade(make, base);
   return {
+    ...base,
     kind: 'panels',
-    key: treatment.id,
-    name: treatment.name,
     heading: make.heading,
     arrangement: make.arrangement,
     mount: { where: make.mountWhere, above: make.mountAbove },
@@ -64,11 +74,11 @@ function drawnTreatment(
     finishedLength: make.finishedLength,
     returns: { left: make.returnLeft, right: make.returnRight },
     overlap: make.overlap,
-    fullness: face?.fullnessMade ?? asked,
-    halfWidths: face?.halfWidths ?? (make.halfWidths === null ? null : make.halfWidths * pieces),
-    pleats: tier?.pleats ? tier.pleats.count * pieces : null,
-    stackback: usual !== null && pieces === 2 ? { left: usual, right: usual } : null,
+    fullness: make.fullness === null ? null : make.fullness / 1000,
+    halfWidths: make.halfWidths === null ? null : make.halfWidths * piecesOf(make.arrangement),
+    pleats: null,
+    stackback: null,
     drawn: 'open',
-    colour: treatment.face === null ? null : (colours.get(treatment.face) ?? null),
+    cafe: make.extras['cafe'] === true,
   };
 }

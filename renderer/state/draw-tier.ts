@@ -7,19 +7,20 @@ import { resolveCloth, weightOf } from '#app/lining/resolve-cloth.ts';
 import { faceAppearance, lightProfile, LIGHT_SETTINGS } from '#app/lining/show-light.ts';
 import type { LightSettingName } from '#app/lining/show-light.ts';
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
-import { piecesOf } from '#shared/job.ts';
+import { isFurniture } from '#app/drawing/drawn-treatment.ts';
 import { ticks } from '#shared/length.ts';
 import type { OpeningRecord, TreatmentRecord } from '#shared/records/records.ts';
 import type { TierResult } from '#shared/result.ts';
 import type { Hex } from '#app/drawing/drawn-room.ts';
-import { isHex } from './draw-document.ts';
+import { drawnMade, isHex } from './draw-document.ts';
+import type { Made } from './draw-document.ts';
 
 export interface DrawnTierInput {
   readonly tier: TierResult;
   readonly treatment: TreatmentRecord;
   readonly opening: OpeningRecord;
-  /** The job's own cloth. */
-  readonly cloth: readonly Cloth[];
+  /** What the engines made of the project. */
+  readonly made: Made;
   /** Hem to floor; null when unknown. */
   readonly clearance: number | null;
   readonly hour: LightSettingName;
@@ -32,7 +33,7 @@ interface Stack {
   readonly behind: readonly BackCloth[];
 }
 
-function stackOf({ tier, cloth }: DrawnTierInput): Stack | null {
+function stackOf({ tier, made: { cloth } }: DrawnTierInput): Stack | null {
   const face = resolveCloth(tier.stack.face, cloth);
   const behind = tier.stack.behind
     .map((id) => resolveCloth(id, cloth))
@@ -40,31 +41,36 @@ function stackOf({ tier, cloth }: DrawnTierInput): Stack | null {
   return face?.role === 'face' ? { face, behind } : null;
 }
 
-/** Null when the stack's cloth is not known any more. */
+/** Null when the stack's cloth is not known any more, and for what is not drawn so. */
 export function drawTierWindow(input: DrawnTierInput): Drawing | null {
   const stack = stackOf(input);
   if (!stack) return null;
   const { treatment, opening, tier, clearance } = input;
-  const { make } = treatment;
+  const drawn = drawnMade(treatment, tier, input.made);
+  if (drawn === null || isFurniture(drawn)) return null;
   const setting = LIGHT_SETTINGS[input.hour];
   const seen = faceAppearance(stack.face, stack.behind, opening.glazing, setting);
   const outside = setting.outsideLux / LIGHT_SETTINGS.noon.outsideLux;
   const { readings } = tier.judgement;
-  return drawLitWindow({
-    heading: make.heading,
-    arrangement: make.arrangement,
-    rodWidth: make.rodWidth,
-    finishedLength: make.finishedLength,
-    fullness: tier.takeoff[0]?.fullnessMade ?? null,
-    halfWidths: tier.takeoff[0]?.halfWidths ?? null,
-    pleats: tier.pleats ? tier.pleats.count * piecesOf(make.arrangement) : null,
-    floorClearance: clearance === null || clearance < 0 ? null : ticks(clearance),
+  const scene = {
     dayColour: isHex(seen.face) ? seen.face : '#c9b79a',
     roomLight: Math.min(1, readings.lightInRoom * outside + (outside < 0.1 ? 0.15 : 0)),
     openShare: outside === 0 ? 0 : Math.max(0, readings.lightInRoom - readings.lightWithGlass),
     width: input.width,
     height: Math.round(input.width * 0.44),
     detail: 'screen',
+  } as const;
+  if (drawn.kind !== 'panels') return drawLitWindow({ ...scene, hung: drawn, opening });
+  return drawLitWindow({
+    ...scene,
+    heading: drawn.heading,
+    arrangement: drawn.arrangement,
+    rodWidth: drawn.rodWidth,
+    finishedLength: drawn.finishedLength,
+    fullness: drawn.fullness,
+    halfWidths: drawn.halfWidths,
+    pleats: drawn.pleats,
+    floorClearance: clearance === null || clearance < 0 ? null : ticks(clearance),
   });
 }
 

@@ -1,6 +1,7 @@
 /** Lays one edit over a project's document: a new document, the old one untouched. */
 import { exhaustive } from '#shared/fault.ts';
 import type { OpeningDocument, ProjectDocument, RoomDocument, TreatmentRecord } from '#shared/records/records.ts';
+import { AT_A_WINDOW } from '../words/kind-sheets/kinds.ts';
 import type { Edit } from './edit.ts';
 
 export function editDocument(document: ProjectDocument, edit: Edit): ProjectDocument {
@@ -63,11 +64,12 @@ export function listOpenings(document: ProjectDocument): FoundOpening[] {
   return document.rooms.flatMap((room) => room.openings.map((opening) => ({ room, opening })));
 }
 
-/** The last treatment before a new one: the next window is usually made like it. */
+/** The last treatment at a window before a new one: the next window is usually made like it. */
 export function lastTreatment(document: ProjectDocument): TreatmentRecord | null {
   return (
     listOpenings(document)
-      .flatMap(({ opening }) => opening.treatments)
+      .flatMap(({ opening }) => opening.treatments.slice(0, 1))
+      .filter(({ make }) => AT_A_WINDOW.includes(make.kind))
       .at(-1) ?? null
   );
 }

@@ -1,5 +1,6 @@
 /** What is said under a field of the worksheet: its draft that cannot be read, and what the job file finds there. */
 import type { LengthUnit } from '#shared/length.ts';
+import { lineOfFault } from './form-path.ts';
 import type { PricedDocument } from './price-document.ts';
 import { readCountField, readFullnessField, readLengthField, readWidthsField } from './read-field.ts';
 import type { FieldReading } from './read-field.ts';
@@ -16,7 +17,13 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
   halfWidths: ['widths'],
   mountAbove: ['mount.above'],
 };
+const PANEL_LINES = ['rodWidth', 'finishedLength', 'overlap', 'fullness', 'quantity', ...Object.values(NAMES).flat()];
 const MOST_ALIKE = 500;
+
+/** True for a field that panels have a line for besides those of their table. */
+export function isLineNote(field: string): boolean {
+  return PANEL_LINES.includes(field);
+}
 
 /** Reads a field's text again as its field does. */
 export function readMeasure(field: string, text: string, unit: LengthUnit): FieldReading<number> {
@@ -35,9 +42,9 @@ export function noteDraft(reading: FieldReading<number>, kept: string): Note[] {
 
 /** Faults and warnings of the job file at one field of the record with that id. */
 export function noteJob(priced: Pick<PricedDocument, 'faults' | 'warnings'>, id: string, field: string): Note[] {
-  const names = NAMES[field] ?? [field];
+  const names = NAMES[field] ?? (field === 'return' ? ['return', 'return.left'] : [field]);
   const isHere = (each: { readonly id: string | null; readonly field: string }): boolean =>
-    each.id === id && names.includes(each.field);
+    each.id === id && names.includes(lineOfFault(each.field));
   return [
     ...priced.faults.filter(isHere).map((fault): Note => ({ level: 'fault', says: `${fault.wrong}: ${fault.right}.` })),
     ...priced.warnings.filter(isHere).map((warning): Note => ({ level: 'warning', says: warning.says })),

@@ -2,7 +2,8 @@
 
 /** Numbers on the sheet that a step explains, by the step's id; ids of layers begin with their place behind the face. */
 const EXPLAINS: Readonly<Record<string, readonly string[]>> = {
-  'finished-width': ['rodWidth', 'returnLeft', 'returnRight', 'overlap'],
+  'finished-width': ['rodWidth', 'returnLeft', 'returnRight', 'overlap', 'width', 'size.width', 'size.widths.0'],
+  'finished-length': ['finishedLength', 'size.length', 'size.lengths.0'],
   'flat-width': ['fullness', 'rodWidth'],
   widths: ['fullness', 'halfWidths', 'order-0'],
   railroaded: ['order-0'],

@@ -13,6 +13,7 @@ import { writeJob } from '#shared/job-file/write-job.ts';
 import type { WrittenJob } from '#shared/job-file/write-job.ts';
 import type { OpeningDocument, ProjectDocument, RoomDocument } from '#shared/records/records.ts';
 import type { JobResult, MissingRate, TreatmentResult } from '#shared/result.ts';
+import type { Treatment } from '#shared/treatments/treatment.ts';
 import type { Tier } from '#shared/words.ts';
 
 /** A fault or warning with the record and field that it is about; `id` null: about the project as a whole. */
@@ -28,6 +29,8 @@ export interface PlacedWarning extends Warning {
 export interface PricedDocument {
   /** By treatment id. */
   readonly treatments: ReadonlyMap<string, TreatmentResult>;
+  /** The treatments as the engines read them, by id: what is drawn. */
+  readonly parsed: ReadonlyMap<string, Treatment>;
   /** Over all that could be priced; null while a rate is missing or something cannot be made. */
   readonly totals: JobResult['totals'];
   readonly missingRates: readonly MissingRate[];
@@ -42,7 +45,10 @@ export interface PricedDocument {
   readonly broken: string | null;
 }
 
-interface PricedOpening extends Pick<PricedDocument, 'treatments' | 'unfinished' | 'faults' | 'warnings' | 'broken'> {
+interface PricedOpening extends Pick<
+  PricedDocument,
+  'treatments' | 'parsed' | 'unfinished' | 'faults' | 'warnings' | 'broken'
+> {
   readonly job: Job | null;
   readonly result: JobResult | null;
 }
@@ -72,6 +78,7 @@ export function priceDocument(document: ProjectDocument, memo: PriceMemo): Price
   );
   return {
     treatments: new Map(parts.flatMap((part) => [...part.treatments])),
+    parsed: new Map(parts.flatMap((part) => [...part.parsed])),
     totals: faults.length > 0 ? null : totalOf(parts),
     missingRates: unique(
       results.flatMap((result) => result.missingRates),
@@ -131,6 +138,7 @@ const NOTHING: PricedOpening = {
   result: null,
   job: null,
   treatments: new Map(),
+  parsed: new Map(),
   unfinished: new Map(),
   faults: [],
   warnings: [],
@@ -168,6 +176,7 @@ function priceRead(
   before: readonly PlacedFault[],
 ): PricedOpening {
   const unfinished = unfinishedOf(written);
+  const parsed = parsedOf(written, job);
   try {
     const result = priceJob(job, warnings);
     const treatments = new Map<string, TreatmentResult>();
@@ -181,6 +190,7 @@ function priceRead(
       job,
       result,
       treatments,
+      parsed,
       unfinished,
       faults: [...before, ...place(result.faults)],
       warnings: place(result.warnings),
@@ -188,8 +198,17 @@ function priceRead(
     };
   } catch (error) {
     const broken = error instanceof Error ? (error.stack ?? error.message) : String(error);
-    return { ...NOTHING, job, unfinished, faults: before, broken };
+    return { ...NOTHING, job, parsed, unfinished, faults: before, broken };
   }
+}
+
+function parsedOf(written: WrittenJob, job: Job): Map<string, Treatment> {
+  const all = job.rooms.flatMap((room) => room.openings.flatMap((opening) => opening.treatments));
+  const placed = all.flatMap((treatment): [string, Treatment][] => {
+    const id = written.ids[treatment.key];
+    return id === undefined ? [] : [[id, treatment]];
+  });
+  return new Map(placed);
 }
 
 function unfinishedOf(written: WrittenJob): Map<string, readonly string[]> {

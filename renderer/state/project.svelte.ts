@@ -9,12 +9,13 @@ import type { Practice } from '#shared/practice.ts';
 import type {
   OpeningDocument,
   OpeningRecord,
-  PanelsMake,
   ProjectDocument,
   RoomDocument,
   RoomRecord,
   TreatmentRecord,
 } from '#shared/records/records.ts';
+import type { PanelsMake, TicksForm, TreatmentMake } from '#shared/records/treatment-make.ts';
+import type { TreatmentKind } from '#shared/treatments/treatment.ts';
 import type { LightSettingName } from '#app/lining/show-light.ts';
 import { client } from './client.ts';
 import { tellDeskFault } from './desk-fault.ts';
@@ -29,6 +30,9 @@ import type { PriceMemo } from './price-document.ts';
 import { readLengthField } from './read-field.ts';
 import type { FieldReading } from './read-field.ts';
 import { NEW_NAMES } from '../words/project-words.ts';
+import { withForm } from './kind-form.ts';
+import { addedTreatment, newTreatment, turnedInto } from './new-treatment.ts';
+import { fillForm, usualFills } from './suggest-form.ts';
 import { suggestMake } from './suggest-make.ts';
 
 export type MakeLength = 'mountAbove' | 'rodWidth' | 'finishedLength' | 'returnLeft' | 'returnRight' | 'overlap';
@@ -46,7 +50,7 @@ export class ProjectStore {
   readonly #memo: PriceMemo = new WeakMap();
 
   readonly priced = $derived(this.document ? priceDocument(this.document, this.#memo) : null);
-  readonly drawn = $derived(this.document ? drawnRooms(this.document, this.priced?.treatments ?? new Map()) : []);
+  readonly drawn = $derived(this.document ? drawnRooms(this.document, this.priced) : []);
   readonly chosen = $derived.by(() => {
     if (!this.document) return null;
     const asked = this.#readAsked();
@@ -117,8 +121,34 @@ export class ProjectStore {
     this.#change({ entity: 'treatment', id: treatment.id, changes }, { ...treatment }, label, whole);
   }
 
+  /** Of panels; what only some of them have is its form. */
   editMake(treatment: TreatmentRecord, changes: Partial<PanelsMake>, label: string, whole = true): void {
-    this.editTreatment(treatment, { make: { ...treatment.make, ...changes } }, label, whole);
+    const { make } = treatment;
+    if (make.kind === 'panels') this.editTreatment(treatment, { make: { ...make, ...changes } }, label, whole);
+  }
+
+  editForm(treatment: TreatmentRecord, form: TicksForm, label: string, whole = true): void {
+    this.editTreatment(treatment, { make: withForm(treatment.make, form) }, label, whole);
+  }
+
+  /** One line of a kind's sheet: `write` gives the form with the value that was read in it, null for nothing. */
+  typeForm(
+    treatment: TreatmentRecord,
+    path: string,
+    reading: FieldReading<number>,
+    text: string,
+    label: string,
+    write: (value: number | null) => TicksForm,
+  ): void {
+    const typed = this.#typed(treatment.drafts, path, reading, text);
+    const make = typed.keep ? treatment.make : withForm(treatment.make, write(typed.value));
+    this.editTreatment(treatment, { drafts: typed.drafts, make }, label, false);
+  }
+
+  /** Another kind at the same place: name, cloth, quantity and stacks stay. */
+  turnInto(treatment: TreatmentRecord, kind: TreatmentKind, label: string): void {
+    const units = this.document?.project.units ?? 'in';
+    this.editTreatment(treatment, turnedInto(treatment, kind, units), label);
   }
 
   editProject(changes: Partial<ProjectDocument['project']>, label: string, whole = true): void {
@@ -151,7 +181,8 @@ export class ProjectStore {
     label: string,
   ): void {
     const typed = this.#typed(treatment.drafts, field, reading, text);
-    const make = typed.keep ? treatment.make : { ...treatment.make, [field]: typed.value };
+    const make: TreatmentMake =
+      typed.keep || treatment.make.kind !== 'panels' ? treatment.make : { ...treatment.make, [field]: typed.value };
     this.editTreatment(treatment, { drafts: typed.drafts, make }, label, false);
   }
 
@@ -219,16 +250,15 @@ export class ProjectStore {
     return this.#edits.add(NEW_NAMES.addedOpening(name), (added) => this.#addOpening(room.id, fields, model, added));
   }
 
-  async addTreatment(opening: OpeningDocument): Promise<void> {
+  /** Gives the id of what was added. */
+  async addTreatment(opening: OpeningDocument, kind: TreatmentKind): Promise<string> {
+    const units = this.document?.project.units ?? 'in';
     const model = this.document ? lastTreatment(this.document) : null;
-    await this.#edits.add(NEW_NAMES.addedTreatment(opening.name), async (added) => {
-      const fields = {
-        ...newTreatment(model),
-        name: NEW_NAMES.treatment(opening.treatments.length + 1),
-        position: opening.treatments.length,
-      };
+    return this.#edits.add(NEW_NAMES.addedTreatment(opening.name), async (added) => {
+      const fields = addedTreatment(opening, kind, model, units);
       const treatment = await client.treatments.addTreatment({ openingId: opening.id, fields });
       added('treatment', treatment.id);
+      return treatment.id;
     });
   }
 
@@ -239,32 +269,9 @@ export class ProjectStore {
   /** Fills only what is still empty, as is common practice; one step, undone as one. */
   fillUsual(room: RoomRecord, opening: OpeningDocument, treatment: TreatmentRecord, label: string): void {
     const units = this.document?.project.units ?? 'in';
-    this.editMake(treatment, suggestMake(room, opening, treatment, units), label);
+    const { make } = treatment;
+    if (make.kind === 'panels') this.editMake(treatment, suggestMake(room, opening, treatment, units), label);
+    else if (this.practice)
+      this.editForm(treatment, fillForm(make.form, usualFills(opening, treatment, this.practice, units)), label);
   }
-}
-
-const NO_MAKE: PanelsMake = {
-  kind: 'panels',
-  heading: 'pinch-pleat',
-  arrangement: 'pair',
-  mountWhere: 'wall',
-  mountAbove: null,
-  rodWidth: null,
-  finishedLength: null,
-  fullness: null,
-  returnLeft: null,
-  returnRight: null,
-  overlap: null,
-  halfWidths: null,
-};
-
-function newTreatment(model: TreatmentRecord | null): Partial<TreatmentRecord> {
-  return {
-    name: NEW_NAMES.treatment(1),
-    position: 0,
-    quantity: 1,
-    face: model?.face ?? null,
-    make: model ? { ...model.make, rodWidth: null, finishedLength: null, halfWidths: null } : NO_MAKE,
-    stacks: { good: null, better: null, best: null },
-  };
 }

@@ -27,6 +27,13 @@ export function readLengthField(text: string, unit: LengthUnit): FieldReading<Ti
   return parsed.ok ? value(parsed.ticks) : fault(parsed.wrong, parsed.right);
 }
 
+/** Cloth by the length: a bare number is yards in inch households and metres elsewhere. */
+export function readClothLength(text: string, unit: LengthUnit): FieldReading<Ticks> {
+  const plain = text.trim();
+  const bare = /^[\d.,/\s½¼¾]+$/.test(plain);
+  return readLengthField(bare && plain !== '' ? `${plain} ${unit === 'in' ? 'yd' : 'm'}` : plain, unit);
+}
+
 /** Fullness as people write it (`2 1/2`, `2½`, `2.5`), in thousandths from 1000 to 6000. */
 export function readFullnessField(text: string): FieldReading<number> {
   const plain = text.trim().replace(/\s*(times|x|×)$/i, '');

@@ -3,6 +3,7 @@ import { defaultPractice } from '#shared/practice-defaults.ts';
 import type { WirePractice, WirePriceBook } from '#shared/job-file/wire-practice.ts';
 import type { SettingsRecord } from '#shared/records/records.ts';
 import type { Heading } from '#shared/words.ts';
+import type { KindSettings } from '../words/kind-settings.ts';
 import type { LengthGroup, STACKBACK_WORDS } from '../words/practice-words.ts';
 import { client } from './client.ts';
 import { tellDeskFault } from './desk-fault.ts';
@@ -82,10 +83,16 @@ export class SettingsStore {
     this.changePractice({ [setting]: without({ ...before, [heading]: value }) }, label);
   }
 
-  /** One length of a group of the practice: `changeGroup('spacing', 'grommet', '6.5 in', …)`. */
-  changeGroup(group: LengthGroup, field: string, value: string | undefined, label: string): void {
+  /** One setting of a group of the practice: `changeGroup('spacing', 'grommet', '6.5 in', …)`. */
+  changeGroup(
+    group: LengthGroup | KindSettings['section'],
+    field: string,
+    value: string | number | undefined,
+    label: string,
+    whole = false,
+  ): void {
     const before: Readonly<Record<string, unknown>> = this.settings?.practice[group] ?? {};
-    this.changePractice({ [group]: without({ ...before, [field]: value }) }, label);
+    this.changePractice({ [group]: without({ ...before, [field]: value }) }, label, whole);
   }
 
   changeStackback(

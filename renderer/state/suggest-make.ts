@@ -4,8 +4,9 @@
  */
 import { lengthFrom, ticks } from '#shared/length.ts';
 import type { LengthUnit, Ticks } from '#shared/length.ts';
-import { returnSides } from '#shared/job.ts';
-import type { OpeningRecord, PanelsMake, RoomRecord, TreatmentRecord } from '#shared/records/records.ts';
+import { returnSides } from '#shared/treatments/panels.ts';
+import type { OpeningRecord, RoomRecord, TreatmentRecord } from '#shared/records/records.ts';
+import type { PanelsMake } from '#shared/records/treatment-make.ts';
 
 interface Usual {
   readonly past: Ticks;
@@ -28,7 +29,7 @@ function usualOf(unit: LengthUnit): Usual {
   };
 }
 
-/** Only fields that are empty now; a length that cannot be reckoned yet stays empty. */
+/** Only fields that are empty now; a length that cannot be reckoned yet stays empty. Of panels; nothing of other kinds. */
 export function suggestMake(
   room: RoomRecord,
   opening: OpeningRecord,
@@ -36,6 +37,7 @@ export function suggestMake(
   unit: LengthUnit,
 ): Partial<PanelsMake> {
   const { make } = treatment;
+  if (make.kind !== 'panels') return {};
   const usual = usualOf(unit);
   const inside = make.mountWhere === 'inside';
   const above = make.mountAbove ?? (make.mountWhere === 'wall' ? usual.above : ticks(0));
@@ -44,8 +46,11 @@ export function suggestMake(
   const sides = returnSides(make.arrangement);
   return {
     mountAbove: make.mountAbove ?? above,
-    rodWidth: make.rodWidth ?? rod,
-    finishedLength: make.finishedLength ?? usualLength(room, opening, make, above, usual),
+    // A bay and a measured fixing give rod face and length themselves.
+    ...(make.extras['bay'] ? {} : { rodWidth: make.rodWidth ?? rod }),
+    ...(make.extras['hang']
+      ? {}
+      : { finishedLength: make.finishedLength ?? usualLength(room, opening, make, above, usual) }),
     returnLeft: make.returnLeft ?? (inside ? ticks(0) : usual.side),
     returnRight: make.returnRight ?? (sides === 1 ? ticks(0) : side),
     ...(make.arrangement === 'pair' ? { overlap: make.overlap ?? usual.overlap } : {}),

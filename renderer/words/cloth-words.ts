@@ -10,6 +10,10 @@ export const CLOTH_FIELDS = {
   repeatHorizontal: 'repeat, across',
   cutOnRepeat: 'supplier cuts at our place in the repeat',
   railroad: 'may be used sideways',
+  oneWay: 'one way only: nap, or a pattern with a top',
+  bolt: 'whole piece, long',
+  orderStep: 'supplier cuts in steps of',
+  leastOrder: 'least that is sold',
   price: 'price',
   weight: 'weight',
   content: 'content',
@@ -17,6 +21,13 @@ export const CLOTH_FIELDS = {
   shade: 'shade',
   supplier: 'supplier',
   notes: 'notes',
+} as const;
+
+/** How the lengths of a supplier are written; the first is what the practice says. */
+export const CLOTH_LENGTHS = {
+  bolt: { yards: 'such as 60 yd', metres: 'such as 50 m' },
+  orderStep: { yards: "the practice's", metres: "the practice's" },
+  leastOrder: { yards: 'any', metres: 'any' },
 } as const;
 
 export const SHADE_CHOICES = [

@@ -2,6 +2,7 @@
 export const PRACTICE_PARTS = [
   { id: 'paper', name: 'Letterhead and words' },
   { id: 'allowances', name: 'Allowances' },
+  { id: 'kinds', name: 'By kind' },
   { id: 'rates', name: 'Price book' },
 ] as const;
 

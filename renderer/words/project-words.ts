@@ -1,8 +1,10 @@
 /** Words of the project: rooms, openings, treatments, stacks, working. */
+import type { Place } from '#app/lining/place-of-kind.ts';
+import type { TreatmentKind } from '#shared/treatments/treatment.ts';
+
 export const NEW_NAMES = {
   room: 'Room',
   opening: (count: number) => (count === 1 ? 'Window' : `Window ${count}`),
-  treatment: (count: number) => (count === 1 ? 'Panels' : `Panels ${count}`),
   addedRoom: (name: string) => `${name} added`,
   addedOpening: (name: string) => `${name} added`,
   addedTreatment: (opening: string) => `treatment added to ${opening}`,
@@ -43,6 +45,23 @@ export const READING_LABELS = {
   body: 'body',
 } as const;
 
+/** What is worth reading of a stack, by where it hangs: nothing of light where no window is behind it. */
+export const READINGS_OF = {
+  window: ['light', 'colour', 'warmth', 'fade', 'body'],
+  top: ['colour', 'fade', 'body'],
+  away: ['body'],
+} as const satisfies Readonly<Record<Place, readonly (keyof typeof READING_LABELS)[]>>;
+
+export const WEIGHT_WORDS: Readonly<Record<TreatmentKind, string>> = {
+  panels: 'on the rod',
+  valance: 'its weight',
+  cornice: 'its cloth weighs',
+  swags: 'its weight',
+  'roman-shade': 'on the board',
+  'bed-skirt': 'its weight',
+  'shower-curtain': 'on the rod',
+};
+
 export const HOUR_WORDS = { overcast: 'overcast', noon: 'noon', dusk: 'dusk', lamplight: 'lamplight' } as const;
 
 export const SAMPLE_MARK = 'sample, invented';
@@ -57,4 +76,8 @@ export function usualWords(unit: 'in' | 'cm' | 'mm'): string {
 }
 
 export const MADE_ALIKE =
-  'The new window is made like the one before: heading, draw, returns, overlap, fullness and cloth. Change what differs.';
+  'The new window is made like the one before, in the same cloth; only its sizes are open. Change what differs.';
+
+/** The same of other kinds: the numbers of state/suggest-form.ts. */
+export const USUAL_KIND =
+  'From the window, and from what hangs beside it (common practice). Only empty lines are filled, and undo takes it back.';

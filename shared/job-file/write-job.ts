@@ -86,7 +86,7 @@ export function writeJob(document: ProjectDocument, head: ProposalHeadGiven = {}
       tierNames: head.tierNames ?? settings.tierNames,
     },
     practice: { ...settings.practice, ...(project.practice ?? {}) },
-    priceBook: project.priceBook ?? settings.priceBook,
+    priceBook: project.priceBook ?? (settings.exampleRates ? 'example' : settings.priceBook),
     cloth: used.map((cloth) => writeCloth(cloth, unit)).filter((cloth) => cloth !== null),
     rooms,
   };
@@ -272,6 +272,8 @@ function usedCloth(document: ProjectDocument): ClothRecord[] {
   for (const room of document.rooms)
     for (const opening of room.openings)
       for (const treatment of opening.treatments) {
+        for (const text of textsIn(treatment.make.kind === 'panels' ? treatment.make.extras : treatment.make.form))
+          codes.add(text);
         if (treatment.face !== null) codes.add(treatment.face);
         for (const tier of TIERS) {
           const stack = treatment.stacks[tier];
@@ -292,6 +294,12 @@ function usedCloth(document: ProjectDocument): ClothRecord[] {
       cloth.projectId === document.project.id ||
       !GENERIC_CLOTH_IDS.some((id) => id === cloth.code),
   );
+}
+
+/** Every text in a form: ids of bands, welts, contrasts, decks and liners are among them. */
+function textsIn(value: unknown): string[] {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsIn) : [];
 }
 
 /** A cloth record as a job file lists it; null while it has no width. */

@@ -153,6 +153,8 @@ export const settingsRecord = z.object({
   /** Lengths in it carry their unit. */
   practice: wirePractice,
   priceBook: priceBookChoice,
+  /** The program's example rates stand in for hers, which are kept. */
+  exampleRates: z.boolean(),
   terms: longText,
   cancellation: longText,
   tierNames: z.object({ good: shortText, better: shortText, best: shortText }),

@@ -15,6 +15,7 @@ const PLACES: readonly (readonly [name: string, hash: string, heading: string])[
   ['money', '#/money', 'Money'],
   ['letterhead and words', '#/practice/paper', 'Practice'],
   ['allowances', '#/practice/allowances', 'Practice'],
+  ['settings by kind', '#/practice/kinds', 'Practice'],
   ['price book', '#/practice/rates', 'Practice'],
 ];
 

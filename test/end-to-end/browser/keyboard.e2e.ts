@@ -86,6 +86,32 @@ describe('with the keyboard alone', () => {
     await stacks(page).first().waitFor();
   });
 
+  it('a valance is added and measured', async () => {
+    const { page } = program;
+    await tabTo(page, 'Add a treatment');
+    await page.keyboard.press('Enter');
+    await page.getByRole('dialog').waitFor();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => readFocus(page)).toBe('style');
+    for (const next of ['hung', 'top above frame', 'face, end to end']) {
+      await page.keyboard.press('Enter');
+      expect(await readFocus(page)).toBe(next);
+    }
+    for (const [text, next] of [
+      ['76', 'return, left'],
+      ['5 1/2', 'return, right'],
+      ['', 'finished length'],
+      ['16', 'board depth'],
+    ] as const) {
+      if (text !== '') await page.keyboard.type(text);
+      await page.keyboard.press('Enter');
+      expect(await readFocus(page)).toBe(next);
+    }
+    await stacks(page).first().waitFor();
+    await waitUntilSaved(page);
+  });
+
   it('a window is chosen on the elevation, and the focus is seen', async () => {
     const { page } = program;
     await page.getByRole('link', { name: 'Skip to the sheet' }).focus();

@@ -3,11 +3,11 @@ import type { Ticks } from '#shared/length.ts';
 import type {
   ClothRecord,
   OpeningDocument,
-  PanelsMake,
   ProjectDocument,
   RoomDocument,
   TreatmentRecord,
 } from '#shared/records/records.ts';
+import type { PanelsMake } from '#shared/records/treatment-make.ts';
 
 /** An invented project in inches: one nursery with one window and lined pinch-pleat panels, priced by example rates. */
 const kept = { createdAt: '2026-11-25T10:00:00.000Z', updatedAt: '2026-11-25T10:00:00.000Z' };
@@ -30,6 +30,7 @@ export function sampleMake(changes: Partial<PanelsMake> = {}): PanelsMake {
     returnRight: inches(3.5),
     overlap: inches(3.5),
     halfWidths: null,
+    extras: {},
     ...changes,
   };
 }
@@ -104,6 +105,10 @@ export function sampleCloth(changes: Partial<ClothRecord> = {}): ClothRecord {
     repeatVertical: inches(27),
     repeatHorizontal: null,
     cutOnRepeat: false,
+    oneWay: false,
+    bolt: null,
+    orderStep: null,
+    leastOrder: null,
     railroad: false,
     content: { cotton: 100 },
     weight: '7 oz/yd2',

@@ -55,7 +55,7 @@ describe('codes of new cloth', () => {
 
 describe('which number a step of the working explains', () => {
   it.each([
-    ['finished-width', ['rodWidth', 'returnLeft', 'returnRight', 'overlap']],
+    ['flat-width', ['fullness', 'rodWidth']],
     ['layer-2-cut', ['order-2']],
     ['price-3', ['price']],
     ['something new', []],
