@@ -171,12 +171,13 @@ function adviceThreads(options: readonly PaperOption[]): readonly PageItem[] {
 
 function pictureBlock(option: PaperOption, field: string): Block {
   const { litWindow, strip } = option;
-  const gap = strip.height > 0 ? 4 : 0;
+  const gap = litWindow !== null && strip !== null && strip.height > 0 ? 4 : 0;
+  const below = (litWindow?.height ?? 0) + gap;
   return {
-    height: litWindow.height + gap + strip.height,
+    height: below + (strip?.height ?? 0),
     items: [
-      figureItem(litWindow, `${field}.litWindow`, 0, 0),
-      figureItem(strip, `${field}.strip`, 0, litWindow.height + gap),
+      ...(litWindow === null ? [] : [figureItem(litWindow, `${field}.litWindow`, 0, 0)]),
+      ...(strip === null ? [] : [figureItem(strip, `${field}.strip`, 0, below)]),
     ],
     before: 0,
     keepWithNext: true,

@@ -87,7 +87,8 @@ function columnsOf(table: WorkingTable): readonly Column[] {
   });
 }
 
-function tableBlocks(table: WorkingTable, field: string, fonts: FontSet): readonly Block[] {
+/** A table with its head; rows never part from a total. */
+export function tableBlocks(table: WorkingTable, field: string, fonts: FontSet): readonly Block[] {
   const columns = columnsOf(table);
   const head = keep(
     rowBlock(

@@ -29,6 +29,10 @@ export interface HangingPiece {
   readonly hem: number;
   readonly tones: ClothTones;
   readonly hair: number;
+  /** Height of the top edge over each place across, where it is not level: the crown of an arch. */
+  readonly crown?: (x: number) => number;
+  /** What lies behind shows through. */
+  readonly sheer?: boolean;
 }
 
 const UMBER = '#2b1f12';
@@ -50,7 +54,9 @@ const SOFT_FROM = 4.5;
 export function pointOn(piece: HangingPiece, across: number, down: number): Point {
   const width = piece.right - piece.left;
   const swing = (across - 0.5) * 2 * piece.flare * down ** 1.6;
-  return { x: piece.left + across * width + swing, y: piece.top + down * (piece.bottom - piece.top) };
+  const x = piece.left + across * width;
+  const top = piece.crown === undefined ? piece.top : piece.crown(x);
+  return { x: x + swing, y: top + down * (piece.bottom - top) };
 }
 
 /** Folds are never quite even: each line wanders a little, always the same way, mirrored about the middle of the piece. */
@@ -63,8 +69,12 @@ function wander(fold: number, folds: number): number {
 export function drawFolds(piece: HangingPiece): readonly Shape[] {
   const foldWidth = (piece.right - piece.left) / piece.folds;
   const { tones, hair } = piece;
-  const body: Shape = path([...sides(piece), ...hemSteps(piece, 1), CLOSE], { fill: tones.base });
-  const flanks = foldWidth >= SOFT_FROM ? softFlanks(piece) : plainFlanks(piece);
+  const sheer = piece.sheer === true;
+  const body: Shape = path([...sides(piece), ...hemSteps(piece, 1), CLOSE], {
+    fill: tones.base,
+    ...(sheer ? { opacity: 0.5 } : {}),
+  });
+  const flanks = foldWidth >= SOFT_FROM && !sheer ? softFlanks(piece) : plainFlanks(piece, sheer ? 0.4 : 1);
   const depth = piece.bottom - piece.top;
   const stitches: Shape[] =
     piece.hem > 1.5 && piece.hem < depth / 3
@@ -79,7 +89,9 @@ function sides(piece: HangingPiece): PathStep[] {
   const steps = [1, 0.75, 0.5, 0.25, 0];
   const right = steps.map((down) => pointOn(piece, 1, down));
   const left = [...steps].reverse().map((down) => pointOn(piece, 0, down));
-  const [first, ...rest] = [...right, ...left];
+  const along =
+    piece.crown === undefined ? [] : Array.from({ length: 23 }, (_, place) => pointOn(piece, 1 - (place + 1) / 24, 0));
+  const [first, ...rest] = [...right, ...along, ...left];
   return first === undefined ? [] : [move(first.x, first.y), ...rest.map((point) => lineTo(point.x, point.y))];
 }
 
@@ -123,12 +135,12 @@ function eachFold(piece: HangingPiece): number[] {
   return Array.from({ length: piece.folds }, (_, fold) => fold);
 }
 
-function plainFlanks(piece: HangingPiece): Shape[] {
+function plainFlanks(piece: HangingPiece, strength: number): Shape[] {
   const lit = eachFold(piece).flatMap((fold) => outline(strip(piece, fold, 0.14, 0.4, 0.6)));
   const shaded = eachFold(piece).flatMap((fold) => outline(strip(piece, fold, 0.62, 1, 0.35)));
   return [
-    path(lit, { fill: piece.tones.light, opacity: 0.75 }),
-    path(shaded, { fill: piece.tones.shade, opacity: 0.85 }),
+    path(lit, { fill: piece.tones.light, opacity: 0.75 * strength }),
+    path(shaded, { fill: piece.tones.shade, opacity: 0.85 * strength }),
   ];
 }
 

@@ -5,7 +5,7 @@ import { pointOn } from './draw-folds.ts';
 import { circle, path, rect, strokes, curveTo, move } from './make-shapes.ts';
 import type { RodLine } from './draw-rod.ts';
 import type { Shape } from './shape.ts';
-import { INCH } from './reckon-opening.ts';
+import { INCH } from './measure-given.ts';
 import { nearestCount } from './round-shapes.ts';
 
 export interface HeadingLook {

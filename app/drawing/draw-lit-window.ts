@@ -2,32 +2,36 @@
  * The treatment closed at noon: the cloth in its computed day colour, light leaking round it by the computed open share,
  * the room as light as the stack leaves it. Its colours are a scene of its own and do not follow the colour scheme.
  */
-import { piecesOf } from '#shared/job.ts';
+import { piecesOf } from '#shared/treatments/panels.ts';
 import { clothTones, drawFolds } from './draw-folds.ts';
 import type { ClothTones, HangingPiece } from './draw-folds.ts';
 import { HEADING_LOOKS } from './draw-heading.ts';
 import { drawRod } from './draw-rod.ts';
 import type { RodLine } from './draw-rod.ts';
 import type { Given } from './drawn-room.ts';
-import type { LitWindowInput } from './drawn-window.ts';
-import { line, outline, path, rect } from './make-shapes.ts';
+import type { LitPanelsInput, LitWindowInput } from './drawn-window.ts';
+import { drawLitHung } from './draw-lit-hung.ts';
+import { drawFloorLight, drawHalo, drawRoomShell, shownShare, wallColour } from './lit-scene.ts';
+import type { Scene } from './lit-scene.ts';
+import { rect } from './make-shapes.ts';
 import { mixColours } from './mix-colours.ts';
 import { countPleats } from './pleats.ts';
-import { FINIAL, INCH, RING_DROP } from './reckon-opening.ts';
-import type { Bounds, Drawing, Shape } from './shape.ts';
+import { FINIAL, INCH, RING_DROP } from './measure-given.ts';
+import type { Drawing, Shape } from './shape.ts';
 import { sayLight } from './show-light.ts';
 
 export type * from './drawn-window.ts';
 
-const DARK_WALL = '#746b60';
-const LIGHT_WALL = '#f6edda';
-const GLOW = '#fff2c9';
 const ROD = '#3c3934';
 
 /** Points, exactly as large as asked; the treatment keeps the proportion of rod face to length. */
 export function drawLitWindow(input: LitWindowInput): Drawing {
   const width = Math.max(40, Number.isFinite(input.width) ? input.width : 200);
   const height = Math.max(30, Number.isFinite(input.height) ? input.height : 100);
+  return 'hung' in input ? drawLitHung(input, width, height) : drawLitPanels(input, width, height);
+}
+
+function drawLitPanels(input: LitPanelsInput, width: number, height: number): Drawing {
   const scene = setScene(input, width, height);
   const hair = input.detail === 'screen' ? 0.7 : 0.45;
   const rod: RodLine = {
@@ -55,29 +59,15 @@ export function drawLitWindow(input: LitWindowInput): Drawing {
   };
 }
 
-interface Scene {
-  readonly width: number;
-  readonly height: number;
-  readonly floor: number;
-  readonly scale: number;
+interface PanelScene extends Scene {
   readonly rodY: number;
-  /** All of the cloth. */
-  readonly cloth: Bounds;
-  readonly wall: `#${string}`;
-  /** 0..1: how strongly light leaks round the cloth, and comes through it. */
-  readonly leak: number;
-  readonly through: number;
 }
 
 function within(value: Given, fallback: number, low: number, high: number): number {
   return Math.max(low, Math.min(high, value !== null && Number.isFinite(value) ? value : fallback));
 }
 
-function share(value: number, full: number, power: number): number {
-  return value > 0 ? Math.min(1, value / full) ** power : 0;
-}
-
-function setScene(input: LitWindowInput, width: number, height: number): Scene {
+function setScene(input: LitPanelsInput, width: number, height: number): PanelScene {
   const rod = within(input.rodWidth, 72 * INCH, 6 * INCH, 600 * INCH);
   const length = within(input.finishedLength, 84 * INCH, 6 * INCH, 300 * INCH);
   // A hem high over the floor is a short curtain: the floor then lies below the picture's part of the wall.
@@ -89,7 +79,7 @@ function setScene(input: LitWindowInput, width: number, height: number): Scene {
   const bottom = floor - clearance * scale;
   const top = bottom - length * scale;
   const drops = { ring: -RING_DROP * scale, track: 0, over: (HEADING_LOOKS[input.heading].depth / 2) * scale } as const;
-  const through = share(input.roomLight, 0.12, 0.45);
+  const through = shownShare(input.roomLight, 0.12, 0.45);
   return {
     width,
     height,
@@ -97,88 +87,13 @@ function setScene(input: LitWindowInput, width: number, height: number): Scene {
     scale,
     rodY: top + drops[HEADING_LOOKS[input.heading].hangs],
     cloth: { x: (width - rod * scale) / 2, y: top, width: rod * scale, height: bottom - top },
-    wall: mixColours(DARK_WALL, LIGHT_WALL, through),
-    leak: share(input.openShare, 0.05, 0.5),
+    wall: wallColour(through),
+    leak: shownShare(input.openShare, 0.05, 0.5),
     through,
   };
 }
 
-/** Wall and floor, a little darker towards the corners of the room. */
-function drawRoomShell(scene: Scene): readonly Shape[] {
-  const { width, height, floor, wall } = scene;
-  const shade = mixColours(wall, '#2b1f12', 0.1);
-  const boards = mixColours(wall, '#4a3216', 0.2);
-  const half = width / 2;
-  const side = (from: number, to: number): Shape =>
-    rect(Math.min(from, to), 0, half + 0.3, floor, {
-      fill: { from: { x: from, y: 0, paint: shade }, to: { x: to, y: 0, paint: wall } },
-    });
-  const skirting = Math.max(1.2, 5 * INCH * scene.scale);
-  return [
-    side(0, half),
-    side(width, half),
-    rect(0, floor - skirting, width, skirting, { fill: mixColours(wall, '#fffaf0', 0.22) }),
-    line(0, floor - skirting, width, floor - skirting, { stroke: mixColours(wall, '#2b1f12', 0.18), strokeWidth: 0.5 }),
-    rect(0, floor, width, height - floor, {
-      fill: {
-        from: { x: 0, y: floor, paint: mixColours(boards, '#2b1f12', 0.12) },
-        to: { x: 0, y: height, paint: boards },
-      },
-    }),
-  ];
-}
-
-const HALO_STEPS = 12;
-
-/** Light on the wall round the cloth: soft rings, each a little larger, all of them faint; kept within the wall. */
-function drawHalo(scene: Scene): readonly Shape[] {
-  const strength = Math.min(1, scene.leak * 0.85 + scene.through * 0.2);
-  if (strength <= 0.01) return [];
-  const { cloth, floor, width } = scene;
-  const reach = Math.min(width, floor) * 0.16 * (0.35 + 0.65 * strength);
-  return Array.from({ length: HALO_STEPS }, (_, step): Shape => {
-    const out = reach * ((step + 1) / HALO_STEPS) ** 1.5;
-    const left = Math.max(0, cloth.x - out);
-    const right = Math.min(width, cloth.x + cloth.width + out);
-    const top = Math.max(0, cloth.y - out * 0.9);
-    const foot = Math.min(floor, cloth.y + cloth.height + out * 0.9);
-    return rect(
-      left,
-      top,
-      right - left,
-      foot - top,
-      { fill: GLOW, opacity: 0.17 * strength * (1 - step / HALO_STEPS) + 0.01 },
-      out * 0.7,
-    );
-  });
-}
-
-/** What comes in under the hem lies on the floor, and spreads towards us. */
-function drawFloorLight(scene: Scene): readonly Shape[] {
-  const { cloth, floor, height, width } = scene;
-  // Under a short curtain stands a wall, and only what comes through the cloth reaches the floor.
-  const isLong = floor - cloth.y - cloth.height < 6 * INCH * scene.scale;
-  const strength = Math.min(1, (isLong ? scene.leak * 0.8 : 0) + scene.through * 0.3);
-  if (strength <= 0.01) return [];
-  const steps = 7;
-  return Array.from({ length: steps }, (_, step): Shape => {
-    const part = (step + 1) / steps;
-    const deep = floor + (height - floor) * part ** 0.8;
-    const spread = (height - floor) * 1.1 * part;
-    const inset = cloth.width * 0.03 * (1 - part);
-    return path(
-      outline([
-        { x: cloth.x + inset, y: floor },
-        { x: cloth.x + cloth.width - inset, y: floor },
-        { x: Math.min(width, cloth.x + cloth.width + spread), y: deep },
-        { x: Math.max(0, cloth.x - spread), y: deep },
-      ]),
-      { fill: GLOW, opacity: 0.2 * strength },
-    );
-  });
-}
-
-function hang(input: LitWindowInput, scene: Scene, hair: number): readonly HangingPiece[] {
+function hang(input: LitPanelsInput, scene: Scene, hair: number): readonly HangingPiece[] {
   const pieces = piecesOf(input.arrangement);
   const { cloth, scale } = scene;
   const look = HEADING_LOOKS[input.heading];
@@ -208,7 +123,7 @@ function hang(input: LitWindowInput, scene: Scene, hair: number): readonly Hangi
 }
 
 /** With light behind it the single cloth glows and the doubled flanks stay darker. */
-function litTones(input: LitWindowInput, scene: Scene): ClothTones {
+function litTones(input: LitPanelsInput, scene: Scene): ClothTones {
   const plain = clothTones(input.dayColour);
   return {
     ...plain,

@@ -1,13 +1,15 @@
 /** Panels as they hang: rod, brackets and finials; open they stand back at the sides, closed they meet in the middle. */
-import { piecesOf } from '#shared/job.ts';
+import { crownOf, bentRod, gatherAlong } from './draw-arch.ts';
+import { drawBands } from './draw-bands.ts';
+import { drawBayCorners } from './draw-bay.ts';
 import type { HangingPiece } from './draw-folds.ts';
 import { clothTones, drawFolds, pointOn } from './draw-folds.ts';
 import { HEADING_LOOKS } from './draw-heading.ts';
 import { drawRod } from './draw-rod.ts';
 import type { RodLine } from './draw-rod.ts';
 import { curveTo, CLOSE, lineTo, move, outline, path } from './make-shapes.ts';
-import { INCH, RING_DROP } from './reckon-opening.ts';
-import type { ReckonedPanels } from './reckon-opening.ts';
+import { INCH, RING_DROP } from './measure-given.ts';
+import type { ReckonedPanels } from './reckoned.ts';
 import type { PathStep, Shape } from './shape.ts';
 import type { SheetStyle } from './sheet-style.ts';
 
@@ -18,11 +20,11 @@ export interface PanelsPlace {
   readonly scale: number;
 }
 
-interface Extent {
+export interface Extent {
   readonly left: number;
   readonly right: number;
   /** The side that hangs at the wall: where the return is. */
-  readonly outer: 'left' | 'right' | 'both';
+  readonly outer: 'left' | 'right' | 'both' | 'none';
 }
 
 export function drawPanels(panels: ReckonedPanels, place: PanelsPlace, style: SheetStyle): readonly Shape[] {
@@ -47,24 +49,41 @@ export function drawPanels(panels: ReckonedPanels, place: PanelsPlace, style: Sh
       hem: 4 * INCH * scale,
       tones,
       hair: style.hair * 0.85,
+      ...(panels.source.sheer === true ? { sheer: true } : {}),
+      ...(panels.arch > 0 ? { crown: crownOf(panels, middle, top, half, scale) } : {}),
     };
     return { extent, piece };
   });
+  if (panels.arch > 0) {
+    const crown = crownOf(panels, middle, top, half, scale);
+    return [
+      ...pieces.flatMap(({ extent, piece }) => [
+        ...drawFolds(piece),
+        ...drawBands(panels, extent, piece, scale),
+        ...gatherAlong(piece),
+      ]),
+      ...bentRod(crown, middle, half, rodThickness),
+    ];
+  }
   const hidesRod = look.hangs === 'over' && panels.source.heading === 'rod-pocket';
   const rodShapes = drawRod(rod, { middle, half, scale, where: panels.source.mount.where });
   const cloth = pieces.flatMap(({ extent, piece }) => [
-    castShadow(piece),
-    ...returnsOf(panels, extent, piece, scale),
+    ...(panels.source.sheer === true ? [] : [castShadow(piece), ...returnsOf(panels, extent, piece, scale)]),
     ...drawFolds(piece),
+    ...drawBands(panels, extent, piece, scale),
     ...look.draw(piece, rod),
     ...(panels.hem < -INCH / 4 ? pool(piece, Math.min(10 * INCH, -panels.hem) * scale) : []),
   ]);
-  return hidesRod || look.hangs === 'ring' ? [...rodShapes, ...cloth] : [...cloth, ...rodShapes];
+  const corners = drawBayCorners(panels, middle, half, rod.y, floor, style);
+  return hidesRod || look.hangs === 'ring'
+    ? [...corners, ...rodShapes, ...cloth]
+    : [...corners, ...cloth, ...rodShapes];
 }
 
 function extents(panels: ReckonedPanels, middle: number, half: number, scale: number): readonly Extent[] {
   const [left, right] = [middle - half, middle + half];
-  const pair = piecesOf(panels.source.arrangement) === 2;
+  if (panels.pieces > 2) return evenExtents(panels, left, right, scale);
+  const pair = panels.pieces === 2;
   const open = panels.source.drawn === 'open' || panels.source.arrangement === 'pair-stationary';
   if (!pair) {
     const toRight = panels.stack.right > panels.stack.left;
@@ -85,6 +104,22 @@ function extents(panels: ReckonedPanels, middle: number, half: number, scale: nu
     { left, right: left + panels.stack.left * scale, outer: 'left' },
     { left: right - panels.stack.right * scale, right, outer: 'right' },
   ];
+}
+
+/** More still panels than two stand evenly along the rod, the outer ones at its ends. */
+function evenExtents(panels: ReckonedPanels, left: number, right: number, scale: number): readonly Extent[] {
+  const each = panels.stack.left * scale;
+  const pitch = (right - left - each) / (panels.pieces - 1);
+  return Array.from({ length: panels.pieces }, (_, piece) => ({
+    left: left + piece * pitch,
+    right: left + piece * pitch + each,
+    outer: outerOf(piece, panels.pieces),
+  }));
+}
+
+function outerOf(piece: number, pieces: number): Extent['outer'] {
+  if (piece === 0) return 'left';
+  return piece === pieces - 1 ? 'right' : 'none';
 }
 
 /** A soft edge of shade on the wall, away from the light. */

@@ -1,7 +1,7 @@
 /** Rod, brackets and finials as seen from the room. Points. */
 import type { MountPlace } from '#shared/words.ts';
 import { circle, rect } from './make-shapes.ts';
-import { FINIAL, INCH } from './reckon-opening.ts';
+import { FINIAL, INCH } from './measure-given.ts';
 import type { Paint, Shape } from './shape.ts';
 import { onesToCover } from './round-shapes.ts';
 

@@ -3,13 +3,15 @@
  * drafting sheet. Scale is the same along and up, and never larger than the sheet allows.
  */
 import { drawNames, drawRoomHeads } from './draw-names.ts';
-import { drawPanels } from './draw-panels.ts';
+import { drawBath } from './draw-bath.ts';
+import { drawBed } from './draw-bed.ts';
+import { drawHung } from './draw-hung.ts';
 import { drawMeasures } from './draw-measures.ts';
 import { drawWall, drawFloor, drawDividers } from './draw-wall.ts';
 import { drawWindow } from './draw-window.ts';
 import { layOutSheet } from './lay-out-sheet.ts';
 import type { Sheet } from './lay-out-sheet.ts';
-import type { DrawnTreatment, RoomInput, RoomsInput } from './drawn-room.ts';
+import type { RoomInput, RoomsInput } from './drawn-room.ts';
 import { makeLabelField } from './label-field.ts';
 import { nameOpening, nameRooms } from './name-drawing.ts';
 import type { PlacedOpening, PlacedRoom } from './place-rooms.ts';
@@ -74,15 +76,16 @@ function footOf(named: readonly Shape[], sheet: Sheet): number {
   return Math.max(sheet.floor + 12, ...feet);
 }
 
-/** Who draws which kind of treatment; a new kind is one more line. */
-const HUNG = { panels: drawPanels } as const satisfies Record<DrawnTreatment['kind'], unknown>;
-
 function drawOpening(opening: PlacedOpening, sheet: Sheet): readonly Shape[] {
   const { reckoned, x } = opening;
   const place = { x, floor: sheet.floor, scale: sheet.scale };
   const middle = x + (reckoned.width.ticks / 2) * sheet.scale;
-  const hung = reckoned.treatments.flatMap((treatment) =>
-    HUNG[treatment.kind](treatment, { middle, floor: sheet.floor, scale: sheet.scale }, sheet.style),
-  );
-  return [...drawWindow(reckoned, place, sheet.style), ...hung];
+  const hungPlace = { middle, floor: sheet.floor, scale: sheet.scale };
+  return [
+    ...(reckoned.window ? drawWindow(reckoned, place, sheet.style) : []),
+    ...reckoned.treatments.flatMap((treatment) => drawHung(treatment, hungPlace, sheet.style)),
+    ...reckoned.furniture.flatMap((piece) =>
+      piece.kind === 'bed-skirt' ? drawBed(piece, place, sheet.style) : drawBath(piece, place, sheet.style),
+    ),
+  ];
 }

@@ -1,6 +1,6 @@
 /** The wall behind the openings: ceiling, baseboard, floor, and the corner between two rooms. */
 import { line, strokes } from './make-shapes.ts';
-import { INCH } from './reckon-opening.ts';
+import { INCH } from './measure-given.ts';
 import type { PlacedRoom } from './place-rooms.ts';
 import type { Sheet } from './lay-out-sheet.ts';
 import type { Group, Shape } from './shape.ts';

@@ -1,8 +1,8 @@
 /** An opening without its treatment: casing, sash, glass, glazing bars, sill; a tall one is a door. */
-import { line, outline, path, rect, strokes } from './make-shapes.ts';
-import { CASING, INCH, SILL_HORN } from './reckon-opening.ts';
+import { CLOSE, curveTo, line, lineTo, move, outline, path, rect, strokes } from './make-shapes.ts';
+import { CASING, INCH, SILL_HORN } from './measure-given.ts';
 import type { ReckonedOpening } from './reckon-opening.ts';
-import type { Bounds, Shape, Style } from './shape.ts';
+import type { Bounds, PathStep, Shape, Style } from './shape.ts';
 import type { SheetStyle } from './sheet-style.ts';
 import { nearestCount } from './round-shapes.ts';
 
@@ -21,7 +21,8 @@ const PANE = 27 * INCH;
 export function drawWindow(opening: ReckonedOpening, place: WindowPlace, style: SheetStyle): readonly Shape[] {
   const { scale, floor, x } = place;
   const width = opening.width.ticks * scale;
-  const height = opening.height.ticks * scale;
+  const rise = archOf(opening) * scale;
+  const height = opening.height.ticks * scale - rise;
   const bottom = floor - opening.sill.ticks * scale;
   const top = bottom - height;
   const isDoor = opening.sill.ticks <= DOOR_SILL;
@@ -31,6 +32,15 @@ export function drawWindow(opening: ReckonedOpening, place: WindowPlace, style: 
   const outer: Style = known ? pen : { ...pen, dash: [style.hair * 4, style.hair * 3] };
   const inset = Math.min(1.8 * INCH * scale, width * 0.14, height * 0.14);
   const glass = { x: x + inset, y: top + inset, width: width - 2 * inset, height: height - inset * (isDoor ? 2.4 : 2) };
+  if (rise > 0) {
+    return [
+      ...drawArchedHead(x, top, width, rise, casing, outer, style),
+      rect(x - casing, top, width + 2 * casing, height, outer),
+      rect(x, top, width, height, pen),
+      ...drawGlass(glass, opening, isDoor, scale, style),
+      ...(isDoor ? [] : drawSill(opening, place, bottom, style)),
+    ];
+  }
   return [
     rect(x - casing, top - casing, width + 2 * casing, height + casing, outer),
     strokes(
@@ -48,6 +58,63 @@ export function drawWindow(opening: ReckonedOpening, place: WindowPlace, style: 
     ...drawGlass(glass, opening, isDoor, scale, style),
     ...(isDoor ? [] : drawSill(opening, place, bottom, style)),
     ...(opening.source.heatSourceBelow === true && !isDoor ? drawRadiator(opening, place, bottom, style) : []),
+  ];
+}
+
+/** An arched treatment hangs at an arched window: how far its head rises above the springing. */
+function archOf(opening: ReckonedOpening): number {
+  const rises = opening.treatments.map((treatment) =>
+    treatment.kind === 'panels' && treatment.arch > 0
+      ? (treatment.arch * opening.width.ticks) / treatment.rod.ticks
+      : 0,
+  );
+  return Math.min(opening.height.ticks * 0.7, Math.max(0, ...rises));
+}
+
+function drawArchedHead(
+  x: number,
+  springing: number,
+  width: number,
+  rise: number,
+  casing: number,
+  outer: Style,
+  style: SheetStyle,
+): readonly Shape[] {
+  const half = (out: number): readonly PathStep[] => {
+    const [rx, ry] = [width / 2 + out, rise + out];
+    const middle = x + width / 2;
+    const k = 0.5523;
+    return [
+      move(middle - rx, springing + 1),
+      lineTo(middle - rx, springing),
+      curveTo(middle - rx, springing - ry * k, middle - rx * k, springing - ry, middle, springing - ry),
+      curveTo(middle + rx * k, springing - ry, middle + rx, springing - ry * k, middle + rx, springing),
+      lineTo(middle + rx, springing + 1),
+      CLOSE,
+    ];
+  };
+  const middle = x + width / 2;
+  const bars = [-0.5, 0, 0.5].map((turn) => {
+    const angle = turn * (Math.PI / 2.6);
+    return [
+      middle,
+      springing,
+      middle + (width / 2) * Math.sin(angle) * 0.99,
+      springing - rise * Math.cos(angle),
+    ] as const;
+  });
+  return [
+    path(half(casing), outer),
+    path(half(0), {
+      fill: {
+        from: { x: 0, y: springing - rise, paint: 'glass-top' },
+        to: { x: 0, y: springing + rise * 2, paint: 'glass-bottom' },
+      },
+      stroke: 'pencil',
+      strokeWidth: style.hair,
+    }),
+    strokes(bars, { stroke: 'frame', strokeWidth: style.hair * 3.4 }),
+    strokes(bars, { stroke: 'pencil', strokeWidth: style.hair * 0.6 }),
   ];
 }
 

@@ -3,40 +3,14 @@
  * still typing: what is missing is assumed, drawn dashed, and never dimensioned. A `Room` of `shared/job.ts` fits in.
  */
 import type { LengthUnit, Ticks } from '#shared/length.ts';
-import type { Arrangement, Heading, MountPlace } from '#shared/words.ts';
+import type { DrawnTreatment } from './drawn-treatment.ts';
+
+export type * from './drawn-treatment.ts';
 
 export type Hex = `#${string}`;
 
 /** A measurement of something drawn, in ticks; null when nobody has given it yet. */
 export type Given = Ticks | null;
-
-export interface DrawnPanels {
-  readonly kind: 'panels';
-  readonly key: string;
-  readonly name: string;
-  readonly heading: Heading;
-  readonly arrangement: Arrangement;
-  readonly mount: { readonly where: MountPlace; readonly above: Given };
-  /** Rod face, bracket to bracket. */
-  readonly rodWidth: Given;
-  readonly finishedLength: Given;
-  readonly returns: { readonly left: Given; readonly right: Given };
-  readonly overlap: Given;
-  /** Fullness as made (2.47), or as asked while nothing is made yet; null draws 2.5. */
-  readonly fullness: number | null;
-  /** Widths of all pieces together, in halves; null reckons them from fullness and a 54 in cloth. */
-  readonly halfWidths: number | null;
-  /** Pleats of all pieces together; null counts them from the widths (`countPleats`). */
-  readonly pleats: number | null;
-  /** Rod covered at each end by the open panels; null reckons it from the widths. A one-way draw has one side above 0. */
-  readonly stackback: { readonly left: Given; readonly right: Given } | null;
-  readonly drawn: 'open' | 'closed';
-  /** Face colour towards the room; null draws undyed linen. */
-  readonly colour: Hex | null;
-}
-
-/** Every kind that can be drawn; a new kind is one more variant, and the compiler names who must draw it. */
-export type DrawnTreatment = DrawnPanels;
 
 export interface DrawnOpening {
   readonly key: string;

@@ -1,7 +1,17 @@
 /** Drawings in words, for those who cannot see them. */
 import { formatLengthWithUnit } from '#shared/format-length.ts';
 import type { Arrangement, Heading } from '#shared/words.ts';
-import type { DrawnOpening, DrawnPanels, DrawnRoom, DrawnTreatment, Given } from './drawn-room.ts';
+import { exhaustive } from '#shared/fault.ts';
+import type {
+  DrawnOpening,
+  DrawnPanels,
+  DrawnRoom,
+  DrawnRomanShade,
+  DrawnTreatment,
+  DrawnValance,
+  Given,
+} from './drawn-room.ts';
+import { isFurniture } from './drawn-treatment.ts';
 import type { Wording } from './dimension-opening.ts';
 
 const HEADING_WORDS: Readonly<Record<Heading, string>> = {
@@ -29,12 +39,51 @@ function say(length: Given, wording: Wording): string {
     : formatLengthWithUnit(length, wording.units, { fractions: 'set', decimal: wording.decimal });
 }
 
+/** Who names which kind of treatment; a new kind is one more line. */
 export function nameTreatment(treatment: DrawnTreatment, wording: Wording): string {
-  return NAMES[treatment.kind](treatment, wording);
+  const size = (width: Given, length: Given) => `${say(width, wording)} wide, ${say(length, wording)} long`;
+  switch (treatment.kind) {
+    case 'panels':
+      return namePanels(treatment, wording);
+    case 'valance':
+      return `${VALANCE_WORDS[treatment.style]} valance, ${size(treatment.width, treatment.finishedLength)}`;
+    case 'cornice':
+      return `padded cornice, ${size(treatment.width, treatment.finishedLength)}`;
+    case 'swags':
+      return (
+        `${treatment.style} swags${treatment.cascades === null ? '' : ' with cascades'}` +
+        `${treatment.jabots === null ? '' : ' and jabots'}, ${size(treatment.width, treatment.finishedLength)}`
+      );
+    case 'roman-shade':
+      return (
+        `${ROMAN_WORDS[treatment.style]} Roman shade ${treatment.mount.where === 'inside' ? 'inside' : 'in front of'} the frame, ` +
+        `${treatment.drawn === 'lowered' ? 'let down' : 'half raised'}, ${size(treatment.width, treatment.finishedLength)}`
+      );
+    case 'bed-skirt':
+      return (
+        `${treatment.style} bed skirt, bed ${say(treatment.bed.width, wording)} by ${say(treatment.bed.length, wording)}, ` +
+        `drop ${say(treatment.drop, wording)}`
+      );
+    case 'shower-curtain':
+      return `shower curtain, ${size(treatment.finishedWidth, treatment.finishedLength)}`;
+    default:
+      return exhaustive(treatment);
+  }
 }
 
-/** Who names which kind of treatment; a new kind is one more line. */
-const NAMES = { panels: namePanels } as const satisfies Record<DrawnTreatment['kind'], unknown>;
+const VALANCE_WORDS: Readonly<Record<DrawnValance['style'], string>> = {
+  tailored: 'tailored',
+  'box-pleated': 'box-pleated',
+  gathered: 'gathered',
+  scalloped: 'scalloped',
+  balloon: 'balloon',
+};
+
+const ROMAN_WORDS: Readonly<Record<DrawnRomanShade['style'], string>> = {
+  flat: 'flat',
+  'soft-fold': 'soft-fold',
+  relaxed: 'relaxed',
+};
 
 function namePanels(panels: DrawnPanels, wording: Wording): string {
   return (
@@ -45,6 +94,8 @@ function namePanels(panels: DrawnPanels, wording: Wording): string {
 }
 
 export function nameOpening(opening: DrawnOpening, wording: Wording): string {
+  const hungAt = opening.treatments.some((treatment) => !isFurniture(treatment)) || opening.treatments.length === 0;
+  if (!hungAt) return `${opening.name}: ${opening.treatments.map((each) => nameTreatment(each, wording)).join('; ')}`;
   const size = `${opening.name}: wide ${say(opening.width, wording)}, high ${say(opening.height, wording)}, sill ${say(opening.sill, wording)}`;
   const hung = opening.treatments.map((treatment) => nameTreatment(treatment, wording));
   return `${size}; ${hung.length === 0 ? 'no treatment' : hung.join('; ')}`;

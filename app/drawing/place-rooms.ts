@@ -1,5 +1,5 @@
 /** Where rooms and openings stand on the sheet: one scale for both axes, one floor line, room for the dimension lines. */
-import { INCH } from './reckon-opening.ts';
+import { INCH } from './measure-given.ts';
 import type { ReckonedOpening, ReckonedRoom } from './reckon-opening.ts';
 
 export interface PlacedOpening {

@@ -24,7 +24,7 @@ const FOLDS_PER_PLEAT: Readonly<Record<Heading, number>> = {
 
 export interface PleatInput {
   readonly heading: Heading;
-  readonly pieces: 1 | 2;
+  readonly pieces: number;
   /** Pleats of all pieces as laid out by the engine; null counts them here. */
   readonly pleats: number | null;
   /** Widths of all pieces, in halves. */

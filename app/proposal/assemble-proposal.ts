@@ -2,7 +2,8 @@
 import type { Job } from '#shared/job.ts';
 import type { JobResult } from '#shared/result.ts';
 import { collectNotes } from './collect-notes.ts';
-import { listWindows } from './listed-window.ts';
+import { listWindows, pieceWord } from './listed-window.ts';
+import type { ListedWindow } from './listed-window.ts';
 import type { Audience, ProposalPaper } from './proposal-paper.ts';
 import { showHouse } from './show-house.ts';
 import { capital, sayCount, speechOf } from './speak.ts';
@@ -53,11 +54,18 @@ export function assembleProposal(job: Job, result: JobResult, given: ProposalGiv
       lines: [...(job.client.address?.split('\n') ?? []), job.client.email ?? ''].filter((line) => line.trim() !== ''),
     },
     mark: result.exampleRates ? EXAMPLE_MARKS[given.audience] : null,
-    opening: sayOpening(windows.length),
+    opening: sayOpening(windows),
     overview: showHouse(job, results),
     summary: writeSummary(job, result, windows, speech),
     windows: windows.map((window, index) =>
-      writeWindow({ job, results, window, place: { index, count: windows.length }, notes: notes.own, speech }),
+      writeWindow({
+        job,
+        results,
+        window,
+        place: { index, count: windows.length, what: pieceWord(windows) },
+        notes: notes.own,
+        speech,
+      }),
     ),
     notes: notes.shared,
     closing: writeClosing(job, result, windows, speech),
@@ -70,8 +78,10 @@ function sayReference(given: ProposalGiven): string {
   return given.revision > 1 ? `${number}, revision ${given.revision}` : number;
 }
 
-function sayOpening(count: number): string {
-  const windows = count === 1 ? 'One window' : `${capital(sayCount(count))} windows`;
+function sayOpening(windows: readonly ListedWindow[]): string {
+  const count = windows.length;
+  const what = pieceWord(windows);
+  const pieces = count === 1 ? `One ${what}` : `${capital(sayCount(count))} ${what}s`;
   const each = count === 1 ? 'worked out three ways' : 'each worked out three ways';
-  return `${windows}, ${each}. What hangs behind the cloth makes the difference; the pages that follow show what each does for the room.`;
+  return `${pieces}, ${each}. What hangs behind the cloth makes the difference; the pages that follow show what each does for the room.`;
 }

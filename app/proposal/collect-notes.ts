@@ -6,6 +6,8 @@ import type { Job } from '#shared/job.ts';
 import type { Advice } from '#shared/result.ts';
 import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
+import { hangsAtWindow } from './hangs-at-window.ts';
+import { cordNote } from './kind-notes.ts';
 import type { ListedWindow } from './listed-window.ts';
 import type { PaperNote } from './proposal-paper.ts';
 import { sayList, typeset } from './speak.ts';
@@ -41,7 +43,7 @@ export function collectNotes(job: Job, windows: readonly ListedWindow[]): Collec
       shared.push({ about: aboutSeveral(job, windows, at), says: typeset(advice.says) });
     }
   }
-  return { own, shared: [...shared, ...alwaysSaid(windows, heeded)] };
+  return { own, shared: [...shared, ...alwaysSaid(job, windows, heeded)] };
 }
 
 /** Notes about the same options stand in one. */
@@ -96,18 +98,11 @@ function aboutSeveral(job: Job, windows: readonly ListedWindow[], at: Heeded['at
 }
 
 /** What every proposal says unless the engine has said it already (by its rule). */
-function alwaysSaid(windows: readonly ListedWindow[], heeded: readonly Heeded[]): readonly PaperNote[] {
+function alwaysSaid(job: Job, windows: readonly ListedWindow[], heeded: readonly Heeded[]): readonly PaperNote[] {
   const isSaid = (word: string) => heeded.some(({ advice }) => advice.rule.includes(word));
   const general = (says: string): PaperNote => ({ about: '', says });
-  const notes: PaperNote[] = [];
-  if (!isSaid('cord')) {
-    notes.push(
-      general(
-        'No cord, loop or bead chain hangs where a child or a pet can reach it: hand-drawn or cordless operation is what we propose. ' +
-          'A cot stands out of reach of cloth and pole. Local product-safety law and the maker’s certified parts decide.',
-      ),
-    );
-  }
+  const atWindows = windows.filter(({ treatment }) => hangsAtWindow(treatment));
+  const notes: PaperNote[] = [...cordNotes(job, windows, heeded)];
   if (!isSaid('heat')) {
     notes.push(
       general(
@@ -122,13 +117,30 @@ function alwaysSaid(windows: readonly ListedWindow[], heeded: readonly Heeded[])
       ),
     );
   }
-  notes.push(
-    general(
-      'Rods and brackets carry real weight: the rod maker’s rating and a competent installer decide how and into what they are fixed.',
-    ),
-    general(sayAbout(windows)),
-  );
+  if (atWindows.length > 0) notes.push(general(HANGING), general(sayAbout(atWindows)));
   return notes;
+}
+
+const HANGING =
+  'Rods, boards and brackets carry real weight: the maker’s rating and a competent installer decide how and into what they are fixed. ' +
+  'Work on ladders, drilling into old paint or plaster (which may hold lead or asbestos) and the wiring of an electric motor are for those whom the local code lets do it.';
+
+/** Cords by kind: said once for all that are worked alike, unless the engine has warned of them there. */
+function cordNotes(job: Job, windows: readonly ListedWindow[], heeded: readonly Heeded[]): readonly PaperNote[] {
+  const warned = new Set(
+    heeded.filter(({ advice }) => advice.rule.includes('cord')).flatMap(({ at }) => [...at.keys()]),
+  );
+  const said = new Map<string, ListedWindow[]>();
+  for (const window of windows) {
+    if (warned.has(window)) continue;
+    const says = cordNote(window.treatment, window.room);
+    if (says !== null) said.set(says, [...(said.get(says) ?? []), window]);
+  }
+  const several = said.size > 1 || [...said.values()].some((at) => at.length < windows.length);
+  return [...said.entries()].map(([says, at]) => ({
+    about: several ? aboutSeveral(job, windows, new Map(at.map((window) => [window, [...TIERS]]))) : '',
+    says,
+  }));
 }
 
 function sayAbout(windows: readonly ListedWindow[]): string {

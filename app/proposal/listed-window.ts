@@ -1,7 +1,9 @@
 /** The treatments of a job in the order of its rooms, each beside its result. */
-import type { Job, Opening, Room, Treatment } from '#shared/job.ts';
+import type { Job, Opening, Room } from '#shared/job.ts';
+import type { Treatment } from '#shared/treatments/treatment.ts';
 import type { JobResult, TreatmentResult } from '#shared/result.ts';
 import { TIERS } from '#shared/words.ts';
+import { hangsAtWindow } from './hangs-at-window.ts';
 import { resolveCloth } from '#app/lining/resolve-cloth.ts';
 
 export interface ListedWindow {
@@ -33,4 +35,9 @@ export function nameCloth(job: Job, window: ListedWindow): string | null {
   const faces = [...new Set(TIERS.map((tier) => window.result.tiers[tier].stack.face))];
   const only = faces.length === 1 ? faces[0] : undefined;
   return only === undefined ? null : (resolveCloth(only, job.cloth)?.name ?? only);
+}
+
+/** What the list is counted in: windows, or pieces where a bed or a bath is among them. */
+export function pieceWord(windows: readonly ListedWindow[]): 'window' | 'piece' {
+  return windows.every(({ treatment }) => hangsAtWindow(treatment)) ? 'window' : 'piece';
 }

@@ -22,9 +22,10 @@ export interface PaperOption {
   /** `in Fern plain`, where the options of a window are not all of one cloth; else null. */
   readonly cloth: string | null;
   readonly says: string;
-  readonly litWindow: Drawing;
-  readonly strip: Drawing;
-  /** Four or five: `light`, `glows`, `about 9 %`. */
+  /** Both null for what hangs at no window: a bed skirt, a shower curtain. */
+  readonly litWindow: Drawing | null;
+  readonly strip: Drawing | null;
+  /** Two to five: `light`, `glows`, `about 9 %`. */
   readonly readings: readonly PaperReading[];
   /** `$1,284.00`. */
   readonly price: string;

@@ -1,13 +1,13 @@
 /** The elevations that the paper prints, each drawn from what was measured and from what was taken off. */
-import type { Cloth } from '#shared/cloth.ts';
-import type { Job, Room, Treatment } from '#shared/job.ts';
-import { piecesOf } from '#shared/job.ts';
+import type { Job, Room } from '#shared/job.ts';
+import type { Treatment } from '#shared/treatments/treatment.ts';
 import { decimalSign } from '#shared/locale.ts';
-import type { TierResult, TreatmentResult } from '#shared/result.ts';
+import type { TreatmentResult } from '#shared/result.ts';
 import { drawRoom, drawRooms } from '#app/drawing/draw-room.ts';
-import type { DrawnPanels, DrawnRoom, Hex } from '#app/drawing/drawn-room.ts';
+import type { DrawnRoom, DrawnTreatment } from '#app/drawing/drawn-room.ts';
 import type { Drawing } from '#app/drawing/shape.ts';
 import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { describeDrawn } from '#app/drawing/describe-drawn.ts';
 
 /** Content width of the paper, in points. */
 const PAPER_WIDTH = 504;
@@ -62,49 +62,13 @@ function drawnRoom(job: Job, room: Room, results: ResultsByKey): DrawnRoom {
       sill: opening.sill,
       at: opening.at,
       heatSourceBelow: opening.heatSourceBelow,
-      treatments: opening.treatments.map((treatment) => drawnPanels(job, treatment, results.get(treatment.key))),
+      treatments: opening.treatments.map((treatment) => drawnAdvised(job, treatment, results.get(treatment.key))),
     })),
   };
 }
 
-/** Drawn as the advised option makes it; before there is a result, from the measurements alone. */
-function drawnPanels(job: Job, treatment: Treatment, result: TreatmentResult | undefined): DrawnPanels {
-  const made = result?.tiers[result.advised.tier];
-  const face = resolveCloth(made?.stack.face ?? treatment.face, job.cloth);
-  return {
-    kind: 'panels',
-    key: treatment.key,
-    name: treatment.name,
-    heading: treatment.heading,
-    arrangement: treatment.arrangement,
-    mount: treatment.mount,
-    rodWidth: treatment.rodWidth,
-    finishedLength: treatment.finishedLength,
-    returns: treatment.returns,
-    overlap: treatment.overlap,
-    ...madeOf(treatment, made),
-    drawn: 'open',
-    colour: hexOf(face),
-  };
-}
-
-/** What the take-off counted, as drawings want it: of all pieces together. */
-export function madeOf(
-  treatment: Treatment,
-  made: TierResult | undefined,
-): Pick<DrawnPanels, 'fullness' | 'halfWidths' | 'pleats' | 'stackback'> {
-  const face = made?.takeoff.find((line) => line.layer === 0);
-  const pieces = piecesOf(treatment.arrangement);
-  const stack = made?.stackback?.usual ?? null;
-  return {
-    fullness: face?.fullnessMade ?? treatment.fullness / 1000,
-    halfWidths: face?.halfWidths ?? null,
-    pleats: made?.pleats ? made.pleats.count * pieces : null,
-    stackback: stack === null ? null : { left: stack, right: pieces === 2 ? stack : null },
-  };
-}
-
-export function hexOf(cloth: Cloth | null): Hex | null {
-  const colour = cloth?.colour ?? null;
-  return colour !== null && /^#[0-9a-f]{6}$/iu.test(colour) ? (colour as Hex) : null;
+/** As the advised option makes it; before there is a result, from the measurements alone. */
+export function drawnAdvised(job: Job, treatment: Treatment, result: TreatmentResult | undefined): DrawnTreatment {
+  const made = result?.tiers[result.advised.tier] ?? null;
+  return describeDrawn(treatment, made, (id) => resolveCloth(id, job.cloth));
 }

@@ -1,15 +1,17 @@
 /** The two small pictures of an option: the window at noon, and the stack in cross-section with the light fading through. */
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
-import type { Job, Opening, Treatment } from '#shared/job.ts';
+import type { Job, Opening } from '#shared/job.ts';
+import type { Treatment } from '#shared/treatments/treatment.ts';
 import type { TierResult } from '#shared/result.ts';
 import { drawLitWindow } from '#app/drawing/draw-lit-window.ts';
 import { drawStackStrip } from '#app/drawing/draw-strip.ts';
 import type { Hex } from '#app/drawing/drawn-room.ts';
+import { isFurniture } from '#app/drawing/drawn-treatment.ts';
 import type { DrawnLayer } from '#app/drawing/drawn-stack.ts';
 import type { Drawing } from '#app/drawing/shape.ts';
 import { resolveCloth } from '#app/lining/resolve-cloth.ts';
 import { faceAppearance, lightProfile, LIGHT_SETTINGS } from '#app/lining/show-light.ts';
-import { madeOf } from './show-house.ts';
+import { describeDrawn, madeOf } from '#app/drawing/describe-drawn.ts';
 
 /** A column of the paper, in points. */
 const COLUMN = 154;
@@ -33,26 +35,41 @@ export function stackOf(job: Job, made: TierResult): Stack {
   return { face, behind };
 }
 
-export function showLitWindow(stack: Stack, made: TierResult, opening: Opening, treatment: Treatment): Drawing {
+/** The window at noon; null for what hangs at none. */
+export function showLitWindow(
+  stack: Stack,
+  made: TierResult,
+  job: Job,
+  opening: Opening,
+  treatment: Treatment,
+): Drawing | null {
   const { readings } = made.judgement;
   const seen = faceAppearance(stack.face, stack.behind, opening.glazing, LIGHT_SETTINGS.noon);
-  const { fullness, halfWidths, pleats } = madeOf(treatment, made);
-  return drawLitWindow({
-    heading: treatment.heading,
-    arrangement: treatment.arrangement,
-    rodWidth: treatment.rodWidth,
-    finishedLength: treatment.finishedLength,
-    fullness,
-    halfWidths,
-    pleats,
-    floorClearance: null,
+  const scene = {
     dayColour: seen.face as Hex,
     roomLight: readings.lightInRoom,
     openShare: openShareOf(made, glassLight(stack, opening)),
     width: COLUMN,
     height: LIT_HEIGHT,
     detail: 'paper',
-  });
+  } as const;
+  if (treatment.kind === 'panels') {
+    const { fullness, halfWidths, pleats } = madeOf(treatment, made);
+    return drawLitWindow({
+      ...scene,
+      heading: treatment.heading,
+      arrangement: treatment.arrangement,
+      rodWidth: treatment.rodWidth,
+      finishedLength: treatment.finishedLength,
+      fullness,
+      halfWidths,
+      pleats,
+      floorClearance: null,
+    });
+  }
+  const drawn = describeDrawn(treatment, made, (id) => resolveCloth(id, job.cloth));
+  if (drawn.kind === 'panels' || isFurniture(drawn)) return null;
+  return drawLitWindow({ ...scene, hung: drawn, opening });
 }
 
 export function showStrip(stack: Stack, made: TierResult, opening: Opening): Drawing {

@@ -2,6 +2,7 @@
 import type { Job } from '#shared/job.ts';
 import type { JobResult } from '#shared/result.ts';
 import { TIERS } from '#shared/words.ts';
+import { pieceWord } from './listed-window.ts';
 import type { ListedWindow } from './listed-window.ts';
 import type { PaperClosing } from './proposal-paper.ts';
 import { sayList } from './speak.ts';
@@ -34,7 +35,7 @@ export function writeClosing(
         ? { says: DEFERRING_NOTICE, blanks: ['Cancel in writing to', 'no later than midnight of'] }
         : { says: [own], blanks: [] },
     acceptance: {
-      says: ['Tick one option for each window, or none where you would rather wait.'],
+      says: [`Tick one option for each ${pieceWord(windows)}, or none where you would rather wait.`],
       tierNames: byTier((tier) => job.proposal.tierNames[tier]),
       lines: windows.map((window) => ({
         room: window.room.name,

@@ -7,7 +7,7 @@ import type { ByTier, PaperSummary, SummaryTotal } from './proposal-paper.ts';
 import { nameTreatment } from './say-treatment.ts';
 import { capital, sayList } from './speak.ts';
 import type { Speech } from './speak.ts';
-import { nameCloth } from './listed-window.ts';
+import { nameCloth, pieceWord } from './listed-window.ts';
 import type { ListedWindow } from './listed-window.ts';
 
 export const NO_PRICE = 'to follow';
@@ -41,7 +41,9 @@ export function writeSummary(
     totals: result.totals === null ? [] : writeTotals(result.totals, speech),
     notes: [
       ...(windows.length > 1
-        ? ['Each total takes that one option at every window; you may mix them window by window.']
+        ? [
+            `Each total takes that one option at every ${pieceWord(windows)}; you may mix them ${pieceWord(windows)} by ${pieceWord(windows)}.`,
+          ]
         : []),
       ...job.priceBook.tax.map((tax) => `${tax.name}: ${speech.percent(tax.rate)} on ${sayList(tax.on.map(sayKind))}.`),
       ...(result.totals === null ? ['Prices marked “to follow” are not settled yet, so nothing is added up.'] : []),

@@ -1,6 +1,10 @@
 /** One window of the paper: where it is, what hangs there, and the three options side by side. */
 import type { Job } from '#shared/job.ts';
+import type { TierResult } from '#shared/result.ts';
+import type { TreatmentKind } from '#shared/treatments/treatment.ts';
 import type { Tier } from '#shared/words.ts';
+import { hangsAtWindow } from './hangs-at-window.ts';
+import { sayCare } from './say-care.ts';
 import type { PaperOption, PaperReading, PaperWindow } from './proposal-paper.ts';
 import { nameTreatment, sayMeasures } from './say-treatment.ts';
 import { showRoom } from './show-house.ts';
@@ -25,7 +29,7 @@ export interface WindowInput {
   readonly job: Job;
   readonly results: ResultsByKey;
   readonly window: ListedWindow;
-  readonly place: { readonly index: number; readonly count: number };
+  readonly place: { readonly index: number; readonly count: number; readonly what: 'window' | 'piece' };
   readonly notes: NotesByWindow;
   readonly speech: Speech;
 }
@@ -39,7 +43,7 @@ export function writeWindow(input: WindowInput): PaperWindow {
     key: window.treatment.key,
     room: room.name,
     opening: window.name,
-    count: `window ${place.index + 1} of ${place.count}`,
+    count: `${place.what} ${place.index + 1} of ${place.count}`,
     words: `${nameTreatment(treatment, cloth)}, ${sayMeasures(treatment, speech)}.`,
     advice: typeset(sentence(result.advised.why)),
     elevation: showRoom(job, room, opening.key, input.results),
@@ -52,6 +56,7 @@ function writeOption(input: WindowInput, tier: Tier, saysCloth: boolean): PaperO
   const { job, window, speech } = input;
   const made = window.result.tiers[tier];
   const stack = stackOf(job, made);
+  const atWindow = hangsAtWindow(window.treatment);
   return {
     tier,
     tierName: job.proposal.tierNames[tier],
@@ -59,15 +64,26 @@ function writeOption(input: WindowInput, tier: Tier, saysCloth: boolean): PaperO
     title: made.title,
     cloth: saysCloth ? `in ${stack.face.name}` : null,
     says: typeset(made.says),
-    litWindow: showLitWindow(stack, made, window.opening, window.treatment),
-    strip: showStrip(stack, made, window.opening),
-    readings: READINGS.map(([name, label]): PaperReading => {
-      const { words, figure } = made.judgement.words[name];
-      return { label, words: typeset(words), figure: name === 'colour' ? '' : shortFigure(words, figure) };
-    }),
+    litWindow: showLitWindow(stack, made, job, window.opening, window.treatment),
+    strip: atWindow ? showStrip(stack, made, window.opening) : null,
+    readings: atWindow ? sayReadings(made, window.treatment.kind) : [sayBody(made), sayCare(stack)],
     price: made.price === null ? NO_PRICE : speech.money(made.price.total),
     priceNote: 'before tax',
   };
+}
+
+function sayReadings(made: TierResult, kind: TreatmentKind): readonly PaperReading[] {
+  return READINGS.map(([name, usual]): PaperReading => {
+    const { words, figure } = made.judgement.words[name];
+    // Panels show their body in their folds; what lies flat has it all the same.
+    const label = name === 'body' && kind !== 'panels' ? 'body' : usual;
+    return { label, words: typeset(words), figure: name === 'colour' ? '' : shortFigure(words, figure) };
+  });
+}
+
+/** Where no light comes through, what is felt of a stack is its body. */
+function sayBody(made: TierResult): PaperReading {
+  return { label: 'body', words: typeset(made.judgement.words.body.words), figure: '' };
 }
 
 /** A figure does not say again what its words have said (`two thirds kept off`, `about 66 %`), and none is exact. */

@@ -84,7 +84,8 @@ const BANDS: Readonly<Partial<Record<string, string>>> = {
   solar: 'sun',
 };
 
-function takeoffTable(job: Job, made: TierResult, speech: Speech): WorkingTable {
+/** Each cloth with its widths, cuts and order. */
+export function takeoffTable(job: Job, made: TierResult, speech: Speech): WorkingTable {
   return {
     title: 'Take-off',
     columns: [
@@ -132,6 +133,6 @@ function sharedSteps(workings: readonly (readonly WorkingStep[])[]): ReadonlySet
   return new Set(first.filter((key) => others.every((keys) => keys.includes(key))));
 }
 
-function stepText(step: WorkingStep): WorkingStepText {
+export function stepText(step: WorkingStep): WorkingStepText {
   return { label: step.label, formula: step.formula, value: step.value, rests: step.rests };
 }

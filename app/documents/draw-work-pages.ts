@@ -1,0 +1,26 @@
+/** Work sheets for the workroom as a PDF: the same paper, fonts and id always give the same bytes. */
+import type { WorkPaper } from '#app/proposal/work-paper.ts';
+import type { DocumentGiven, DrawnDocument } from './document-given.ts';
+import { readFontSet } from './font-set.ts';
+import { layOutWorkPages } from './lay-out-work-pages.ts';
+import { FRAMES } from './paper-style.ts';
+import { writeDocument } from './write-document.ts';
+
+/** Throws `MissingLetter`, naming letter and field, when a text holds a letter that no typeface has. */
+export async function drawWorkPages(paper: WorkPaper, given: DocumentGiven): Promise<DrawnDocument> {
+  const fonts = readFontSet(given.fonts);
+  const pages = layOutWorkPages(paper, FRAMES[given.page], fonts);
+  return writeDocument(
+    pages,
+    {
+      title: paper.title,
+      author: paper.letterhead.name,
+      subject: paper.reference,
+      language: paper.language,
+      date: paper.date,
+      id: given.id,
+      programVersion: given.programVersion,
+    },
+    fonts,
+  );
+}

@@ -1,0 +1,259 @@
+/** Panels on the table: one cut, one panel spread flat with its seams and pleats, and the panel as it is made. */
+import type { PanelsTreatment } from '#shared/treatments/panels.ts';
+import { headingTurn } from '#app/estimating/heading-turn.ts';
+import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { TakeoffLine } from '#shared/result.ts';
+import { chainOf, whole } from './chain-of.ts';
+import type { Link } from './chain-of.ts';
+import { layOutPanel } from './lay-out-panel.ts';
+import type { PanelLayout } from './lay-out-panel.ts';
+import { faceLine, nameOf, sayCuts, sayQuantity } from './cloth-words.ts';
+import { piecesOfLayers } from './pieces-of-layers.ts';
+import type { Chain, ChainPart, PieceLine, PieceZone, WorkPiece, WorkRow } from './work-piece.ts';
+
+type Given = WorkGiven<PanelsTreatment>;
+
+export function piecesOfPanels(given: Given): readonly WorkRow[] {
+  const face = faceLine(given);
+  if (face === null) return [];
+  const layout = layOutPanel(given, face);
+  const layers = piecesOfLayers(given);
+  return [
+    { pieces: [oneCut(given, face), flatPanel(given, face, layout)], shares: [0.35, 0.65], high: 1.1 },
+    {
+      pieces: [madePanel(given, layout), ...layers],
+      shares: layers.length === 0 ? [1] : [0.5, ...layers.map(() => 0.5 / layers.length)],
+      high: 0.85,
+    },
+  ];
+}
+
+/** Down the cut, from its top edge. */
+function cutLinks(given: Given, face: TakeoffLine, turn: number): readonly Link[] {
+  const panels = given.treatment;
+  const { bottomHem, squaring } = panels.practice;
+  const asked = turn + panels.finishedLength + bottomHem + squaring;
+  return [
+    { length: turn, says: 'heading' },
+    { length: panels.finishedLength, says: 'finished' },
+    { length: bottomHem, says: 'hem' },
+    { length: squaring, says: 'squaring' },
+    { length: Math.max(0, face.plainCut - asked), says: 'for washing' },
+    ...(face.railroaded ? [] : [{ length: Math.max(0, face.cutLength - face.plainCut), says: 'to the repeat' }]),
+  ];
+}
+
+function turnZones(given: Given, turn: number, width: number): { zones: PieceZone[]; lines: PieceLine[] } {
+  const { finishedLength, practice } = given.treatment;
+  const hemAt = turn + finishedLength;
+  const across = (y: number): PieceLine => ({ is: 'fold', from: { x: 0, y }, to: { x: width, y } });
+  return {
+    zones: [
+      { x: 0, y: 0, width, height: turn, is: 'turn' },
+      { x: 0, y: hemAt, width, height: practice.bottomHem, is: 'turn' },
+    ],
+    lines: [across(turn), across(hemAt)],
+  };
+}
+
+function oneCut(given: Given, face: TakeoffLine): WorkPiece {
+  const panels = given.treatment;
+  const turn = headingTurn(panels, given.made.stack.behind.length > 0);
+  const name = nameOf(given, face.cloth);
+  const usable = given.clothOf(face.cloth)?.usableWidth ?? 0;
+  const height = face.railroaded ? face.plainCut : face.cutLength;
+  const width = face.railroaded ? face.cutLength / panels.pieces : usable;
+  const { zones, lines } = turnZones(given, turn, width);
+  return {
+    title: face.railroaded ? 'Face, one run sideways' : 'Face, one cut',
+    says: [sayCuts(face.cuts, name), ...sayQuantity(panels.quantity)],
+    width,
+    height,
+    zones,
+    lines,
+    chains: [
+      chainOf('left', cutLinks(given, face, turn), given.say),
+      whole('right', height, given.say),
+      whole('bottom', width, given.say, face.railroaded ? undefined : 'usable'),
+    ],
+  };
+}
+
+/** The wall side is at the left: a left panel seen from its face. */
+function flatPanel(given: Given, face: TakeoffLine, layout: PanelLayout): WorkPiece {
+  const panels = given.treatment;
+  const { sideHem } = panels.practice;
+  const height = layout.turn + panels.finishedLength + panels.practice.bottomHem;
+  const { zones, lines } = turnZones(given, layout.turn, layout.flat);
+  const seams = layout.seams.map((x): PieceLine => ({ is: 'seam', from: { x, y: 0 }, to: { x, y: height } }));
+  const widths = face.halfWidths === null ? 'sideways, no seam' : sayWidths(face.halfWidths / panels.pieces);
+  return {
+    title: 'One panel, spread flat',
+    says: [
+      `${widths}${layout.seams.length > 0 ? ', half widths to the wall side, at the left here' : ', wall side at the left'}; seams red`,
+    ],
+    width: layout.flat,
+    height,
+    zones: [
+      ...zones,
+      { x: 0, y: 0, width: sideHem, height, is: 'turn' },
+      { x: layout.flat - sideHem, y: 0, width: sideHem, height, is: 'turn' },
+      ...pleatZones(given, layout),
+    ],
+    lines: [...lines, ...seams],
+    dots: pointDots(given, layout),
+    chains: [
+      flatChain(given, layout),
+      ...(layout.seams.length === 0 ? [] : [chainOf('bottom', seamLinks(layout), given.say)]),
+      whole('bottom', layout.flat, given.say, 'flat'),
+      chainOf(
+        'right',
+        [
+          { length: layout.turn, says: 'heading' },
+          { length: panels.finishedLength },
+          { length: panels.practice.bottomHem, says: 'hem' },
+        ],
+        given.say,
+      ),
+    ],
+  };
+}
+
+function sayWidths(halves: number): string {
+  return `${sayHalves(halves)} ${halves === 2 ? 'width' : 'widths'}`;
+}
+
+function sayHalves(halves: number): string {
+  const full = (halves - (halves % 2)) / 2;
+  if (halves % 2 === 0) return String(full);
+  return full === 0 ? '½' : `${full}½`;
+}
+
+function seamLinks(layout: PanelLayout): readonly Link[] {
+  const stops = [0, ...layout.seams, layout.flat];
+  return stops.slice(1).map((stop, place) => ({ length: stop - (stops[place] ?? 0) }));
+}
+
+function pleatZones(given: Given, layout: PanelLayout): readonly PieceZone[] {
+  const { pleats } = layout.points;
+  if (pleats === null) return [];
+  const start = given.treatment.practice.sideHem + layout.wallSide;
+  return Array.from({ length: pleats.count }, (_, pleat) => ({
+    x: start + pleat * (pleats.pleat + pleats.space),
+    y: 0,
+    width: pleats.pleat,
+    height: layout.turn,
+    is: 'pleat' as const,
+  }));
+}
+
+/** Along the heading: hem, what hangs flat, the first pleat and space, the others told together. */
+function flatChain(given: Given, layout: PanelLayout): Chain {
+  const { sideHem } = given.treatment.practice;
+  const { points } = layout;
+  const { pleats } = points;
+  if (pleats === null) return pointChain(given, layout);
+  const pair = pleats.pleat + pleats.space;
+  const links: Link[] = [
+    { length: sideHem, says: 'side hem' },
+    { length: layout.wallSide, says: 'return' },
+    { length: pleats.pleat, says: 'pleat' },
+    { length: pleats.space, says: 'space' },
+  ];
+  const before = links.reduce((sum, link) => sum + link.length, 0);
+  const rest = pair * (pleats.count - 1) - pleats.space;
+  const first = chainOf('top', links, given.say).parts;
+  const others: ChainPart = {
+    from: before,
+    to: before + rest,
+    words: `${pleats.count - 1} more pleats, ${Math.max(0, pleats.count - 2)} spaces`,
+    inner: Array.from({ length: 2 * (pleats.count - 1) - 2 }, (_, mark) => {
+      const pairs = (mark + 1 - ((mark + 1) % 2)) / 2;
+      return before + pairs * pair + ((mark + 1) % 2) * pleats.pleat;
+    }),
+  };
+  const last = chainOf(
+    'top',
+    [
+      { length: layout.leading, says: 'overlap' },
+      { length: sideHem, says: 'side hem' },
+    ],
+    given.say,
+    before + rest,
+  ).parts;
+  return { side: 'top', parts: [...first, others, ...last] };
+}
+
+/** Grommets, tabs and clips along the flat heading. */
+function pointPlaces(given: Given, layout: PanelLayout): readonly number[] {
+  const { points } = layout;
+  const { sideHem, spacing } = given.treatment.practice;
+  if (points.what !== 'grommet' && points.what !== 'tab' && points.what !== 'clip') return [];
+  const start = sideHem + (points.what === 'grommet' ? spacing.grommetEdge : 0);
+  return Array.from({ length: points.count }, (_, point) => start + point * points.space);
+}
+
+function pointDots(given: Given, layout: PanelLayout): readonly { readonly x: number; readonly y: number }[] {
+  return pointPlaces(given, layout).map((x) => ({ x, y: layout.turn + layout.turn * 0.5 }));
+}
+
+function pointChain(given: Given, layout: PanelLayout): Chain {
+  const places = pointPlaces(given, layout);
+  const { sideHem } = given.treatment.practice;
+  const first = places[0];
+  const last = places.at(-1);
+  if (first === undefined || last === undefined) {
+    return chainOf(
+      'top',
+      [
+        { length: sideHem, says: 'side hem' },
+        { length: layout.flat - 2 * sideHem },
+        { length: sideHem, says: 'side hem' },
+      ],
+      given.say,
+    );
+  }
+  return chainOf(
+    'top',
+    [
+      { length: sideHem, says: 'side hem' },
+      { length: first - sideHem, says: 'edge' },
+      ...places.slice(1).map((place, index) => ({ length: place - (places[index] ?? 0) })),
+      { length: layout.flat - sideHem - last, says: 'edge' },
+      { length: sideHem, says: 'side hem' },
+    ],
+    given.say,
+  );
+}
+
+function madePanel(given: Given, layout: PanelLayout): WorkPiece {
+  const panels = given.treatment;
+  const { pleats } = layout.points;
+  const between = layout.finished - layout.wallSide - layout.leading;
+  const places =
+    pleats === null ? [] : Array.from({ length: pleats.count }, (_, pleat) => layout.wallSide + pleat * pleats.space);
+  const spaces: readonly Link[] =
+    pleats === null
+      ? [{ length: between, says: 'along the rod' }]
+      : Array.from({ length: pleats.count - 1 }, () => ({ length: pleats.space }));
+  return {
+    title: 'One panel, made',
+    says: [`${panels.pieces * panels.quantity} in all${pleats === null ? '' : `, ${pleats.count} pleats each`}`],
+    width: layout.finished,
+    height: panels.finishedLength,
+    lines: places.map((x): PieceLine => ({
+      is: 'edge',
+      from: { x, y: 0 },
+      to: { x, y: Math.min(layout.turn, panels.finishedLength / 8) },
+    })),
+    chains: [
+      chainOf(
+        'top',
+        [{ length: layout.wallSide, says: 'return' }, ...spaces, { length: layout.leading, says: 'overlap' }],
+        given.say,
+      ),
+      whole('bottom', layout.finished, given.say, 'finished'),
+      whole('left', panels.finishedLength, given.say, 'finished'),
+    ],
+  };
+}
