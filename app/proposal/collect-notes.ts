@@ -103,13 +103,12 @@ function alwaysSaid(job: Job, windows: readonly ListedWindow[], heeded: readonly
   const general = (says: string): PaperNote => ({ about: '', says });
   const atWindows = windows.filter(({ treatment }) => hangsAtWindow(treatment));
   const notes: PaperNote[] = [...cordNotes(job, windows, heeded)];
-  if (!isSaid('heat')) {
-    notes.push(
-      general(
-        'Cloth hangs clear of heaters, radiators, stoves, lamps, floor vents and open flames; escape windows and exits stay free.',
-      ),
-    );
-  }
+  // Said of every house: a note of one window's radiator does not speak for the lamp of the next.
+  notes.push(
+    general(
+      'Cloth hangs clear of heaters, radiators, stoves, lamps, floor vents and open flames; escape windows and exits stay free.',
+    ),
+  );
   if (windows.some(({ room }) => room.use === 'public') && !isSaid('flame')) {
     notes.push(
       general(

@@ -2,17 +2,21 @@
 import type { DrawnDocument, PageSize } from '#app/documents/document-given.ts';
 import { drawMeasureSheet } from '#app/documents/draw-measure-sheet.ts';
 import { drawProposal } from '#app/documents/draw-proposal.ts';
+import { drawWorkPages } from '#app/documents/draw-work-pages.ts';
 import { MissingLetter } from '#app/documents/missing-letter.ts';
+import type { WorkPaper } from '#app/proposal/work-paper.ts';
 import type { ProposalPaper } from '#app/proposal/proposal-paper.ts';
+import type { Job } from '#shared/job.ts';
+import type { LengthUnit } from '#shared/length.ts';
 import type { Locale } from '#shared/locale.ts';
 import type { ProjectDocument, SettingsRecord } from '#shared/records/records.ts';
 import { localDate } from './calendar.ts';
 import { badInput } from './desk-errors.ts';
 import type { DeskParts } from './desk-parts.ts';
 
-/** Letter paper where it is what shops sell; ISO 216 elsewhere. */
-function pageOf(locale: Locale): PageSize {
-  return locale === 'en-US' || locale === 'en-CA' ? 'letter' : 'a4';
+/** Letter paper where it is what shops sell and lengths are inches; ISO 216 elsewhere. */
+function pageOf(locale: Locale, units: LengthUnit): PageSize {
+  return units === 'in' && (locale === 'en-US' || locale === 'en-CA') ? 'letter' : 'a4';
 }
 
 /** The PDF of a proposal. The same id and paper give the same bytes. Throws BAD_INPUT when no typeface has a letter. */
@@ -20,10 +24,31 @@ export async function drawProposalPaper(
   parts: DeskParts,
   id: string,
   paper: ProposalPaper,
-  locale: Locale,
+  { locale, units }: Pick<Job, 'locale' | 'units'>,
 ): Promise<DrawnDocument> {
-  const given = { fonts: await parts.readFonts(), id, programVersion: parts.programVersion, page: pageOf(locale) };
+  const given = {
+    fonts: await parts.readFonts(),
+    id,
+    programVersion: parts.programVersion,
+    page: pageOf(locale, units),
+  };
   return tellMissingLetter(() => drawProposal(paper, given));
+}
+
+/** The work sheets of a job, for the workroom. */
+export async function drawWorkPaper(
+  parts: DeskParts,
+  id: string,
+  paper: WorkPaper,
+  { locale, units }: Pick<Job, 'locale' | 'units'>,
+): Promise<DrawnDocument> {
+  const given = {
+    fonts: await parts.readFonts(),
+    id,
+    programVersion: parts.programVersion,
+    page: pageOf(locale, units),
+  };
+  return tellMissingLetter(() => drawWorkPages(paper, given));
 }
 
 /** A sheet to measure with: of a project's rooms and windows, or blank. */
@@ -43,7 +68,7 @@ export async function drawMeasurePaper(
       fonts,
       id: document?.project.id ?? 'blank',
       programVersion: parts.programVersion,
-      page: pageOf(locale),
+      page: pageOf(locale, document?.project.units ?? settings.units),
       letterhead: { name: settings.letterhead.name, lines: settings.letterhead.lines },
       client: document?.client.name ?? null,
       date: localDate(parts.clock()),

@@ -54,7 +54,7 @@ export function makeJobRequests(os: Implementer['jobs'], parts: DeskParts) {
         audience: 'client',
       });
       const id = createHash('sha256').update(input.text).digest('hex');
-      const { bytes, pages } = await drawProposalPaper(parts, id, paper, job.locale);
+      const { bytes, pages } = await drawProposalPaper(parts, id, paper, job);
       return { pdf: Buffer.from(bytes).toString('base64'), pages };
     }),
 

@@ -52,7 +52,7 @@ export async function makeProposal(parts: DeskParts, asked: ProposalAsked): Prom
   const { job, result, wire } = priceRead(readJob(written.wire), toDocumentPath(document, written));
   const paper = assembleProposal(job, result, { number, revision, date, validUntil, audience: 'client' });
   const id = parts.makeId();
-  const drawn = await drawProposalPaper(parts, id, paper, job.locale);
+  const drawn = await drawProposalPaper(parts, id, paper, job);
   const record: ProposalRecord = {
     id,
     projectId: document.project.id,

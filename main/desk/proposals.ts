@@ -86,9 +86,7 @@ export function makeProposalRequests(os: Implementer['proposals'], parts: DeskPa
 function findWrittenPaper(parts: DeskParts, id: string): string {
   const { proposal, pdf } = readStoredPaper(parts, id);
   if (proposal.file !== null && holds(proposal.file, pdf)) return proposal.file;
-  return (
-    writePaperOut(parts, id).file ?? path.join(findClientFolder(parts, proposal.clientName), namePaper(proposal))
-  );
+  return writePaperOut(parts, id).file ?? path.join(findClientFolder(parts, proposal.clientName), namePaper(proposal));
 }
 
 function holds(file: string, pdf: Uint8Array): boolean {

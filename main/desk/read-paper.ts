@@ -1,17 +1,20 @@
 /** Papers by address, `/papers/<kind>/<id>`: what a page shows or offers for download. */
 import { ORPCError } from '@orpc/server';
 import { assembleProposal } from '#app/proposal/assemble-proposal.ts';
-import { readJobText } from '#shared/job-file/read-job.ts';
+import { assembleWork } from '#app/proposal/assemble-work.ts';
+import { readJob, readJobText } from '#shared/job-file/read-job.ts';
+import { writeJob } from '#shared/job-file/write-job.ts';
 import type { Paper } from '#main/host/served-desk.ts';
 import { writeDraft } from '#main/mail/write-draft.ts';
 import { makeFileName } from '#main/files/make-file-name.ts';
 import { readMailDraft } from '#main/portfolio/mail-drafts.ts';
 import { readProposal, readProposalResult } from '#main/portfolio/proposals.ts';
 import { PortfolioUnavailable } from '#main/portfolio/portfolio-trouble.ts';
+import { localDate } from './calendar.ts';
 import { DEFAULT_SETTINGS, readSettings } from './default-settings.ts';
 import { mustFind } from './desk-errors.ts';
 import type { DeskParts } from './desk-parts.ts';
-import { drawMeasurePaper, drawProposalPaper } from './draw-papers.ts';
+import { drawMeasurePaper, drawProposalPaper, drawWorkPaper } from './draw-papers.ts';
 import { exportJob } from './jobs.ts';
 import { priceRead } from './price-text.ts';
 import { readDocument } from './read-document.ts';
@@ -25,6 +28,7 @@ const READERS: Readonly<Record<string, Reader>> = {
   draft: readDraftPaper,
   'measure-sheet': readMeasureSheet,
   job: readJobPaper,
+  'work-sheets': readWorkSheets,
 };
 
 /** The paper of that kind and id; null when there is none, or when the portfolio that would hold it cannot be opened. */
@@ -54,7 +58,7 @@ async function readDecoratorCopy(parts: DeskParts, id: string): Promise<Paper> {
   const { job, result } = priceRead(readJobText(jobFile));
   const { number, revision, date, validUntil } = proposal;
   const paper = assembleProposal(job, result, { number, revision, date, validUntil, audience: 'decorator' });
-  const { bytes } = await drawProposalPaper(parts, `${id}-decorator`, paper, job.locale);
+  const { bytes } = await drawProposalPaper(parts, `${id}-decorator`, paper, job);
   const name = makeFileName(`${proposal.clientName} ${number} decorator's copy`, 'Proposal', '.pdf');
   return { name, type: 'application/pdf', bytes };
 }
@@ -94,6 +98,17 @@ function readSettingsOrDefaults(parts: DeskParts): typeof DEFAULT_SETTINGS {
     if (error instanceof PortfolioUnavailable) return DEFAULT_SETTINGS;
     throw error;
   }
+}
+
+/** The work sheets of a project as it is now, a page a treatment, in the advised tier of each. */
+async function readWorkSheets(parts: DeskParts, id: string): Promise<Paper> {
+  const document = parts.door.read((reading) => readDocument(reading, id));
+  const { job, result } = priceRead(readJob(writeJob(document).wire));
+  const chosen = Object.fromEntries(result.treatments.map(({ key, advised }) => [key, advised.tier]));
+  const work = assembleWork(job, result, { date: localDate(parts.clock()), number: null, chosen });
+  const { bytes } = await drawWorkPaper(parts, `${id}-work`, work, job);
+  const name = makeFileName(`${document.client.name} work sheets`, 'Work sheets', '.pdf');
+  return { name, type: 'application/pdf', bytes };
 }
 
 async function readJobPaper(parts: DeskParts, id: string): Promise<Paper> {

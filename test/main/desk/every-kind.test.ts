@@ -1,6 +1,7 @@
 /** Every kind of treatment goes through the portfolio and comes out as the very same job, at the very same price. */
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
+import { extractText, getDocumentProxy } from 'unpdf';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { readJob } from '#shared/job-file/read-job.ts';
 import type { WireJob } from '#shared/job-file/wire-job.ts';
@@ -67,5 +68,19 @@ describe('a house with every kind', () => {
       code: 'BAD_INPUT',
       data: { faults: [{ path: 'changes.make.form', wrong: 'does not fit at width, wings' }] },
     });
+  });
+
+  test('has work sheets, a page or more for each treatment', { timeout: 60_000 }, async () => {
+    const { projectId } = await client.jobs.importJob({ text: JSON.stringify(HOUSE) });
+    const paper = await desk.desk.readPaper('work-sheets', projectId);
+    expect(paper).toMatchObject({
+      type: 'application/pdf',
+      name: expect.stringMatching(/work sheets\.pdf$/) as string,
+    });
+    const { text, totalPages } = await extractText(await getDocumentProxy(new Uint8Array(paper!.bytes)), {
+      mergePages: true,
+    });
+    expect(text).toContain('sheet 8 of 8');
+    expect(totalPages).toBeGreaterThanOrEqual(8);
   });
 });
