@@ -9,6 +9,7 @@ import type { Job } from '#shared/job.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import { wireJob } from '#shared/job-file/wire-job.ts';
 import type { WireJob } from '#shared/job-file/wire-job.ts';
+import { benchPlan } from './bench-plan.ts';
 
 const sample = wireJob.parse(
   JSON.parse(readFileSync(new URL('../test/reference/sample.job.json', import.meta.url), 'utf8')),
@@ -63,3 +64,5 @@ for (const row of rows) {
 console.log(
   `A hundred openings take ${((hundred?.price ?? 0) / (one?.price ?? 1)).toFixed(0)} times as long as one (100 would be even growth).`,
 );
+
+await benchPlan();

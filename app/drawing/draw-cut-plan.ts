@@ -1,0 +1,97 @@
+/**
+ * The cut plan: every bolt to scale with its cuts in order. A bolt longer than the sheet runs on in further lines, broken
+ * between cuts; the measure along its edge counts on.
+ */
+import type { LaidBolt } from '#app/plan/cut-plan.ts';
+import { formatClothLength } from '#shared/format-length.ts';
+import type { LengthStyle } from '#shared/format-length.ts';
+import { drawClothLine, measureDepth } from './draw-cloth-line.ts';
+import type { ClothLine, CutPlanInput, PlanStyle } from './drawn-cut-plan.ts';
+import { PLAN_STYLES } from './drawn-cut-plan.ts';
+import { fitText } from './label-field.ts';
+import { text } from './make-shapes.ts';
+import type { Drawing, Shape } from './shape.ts';
+import { textWidth } from './text-widths.ts';
+import { wrapBolt } from './wrap-bolt.ts';
+
+export type * from './drawn-cut-plan.ts';
+
+/** Points; as wide as asked (at least 240), its height follows. The plan's cuts are groups with their ids as keys. */
+export function drawCutPlan(input: CutPlanInput): Drawing {
+  const style = PLAN_STYLES[input.detail];
+  const width = Math.max(240, Number.isFinite(input.width) ? input.width : 720);
+  const given = { ...input, width };
+  const widest = given.plan.bolts.reduce((most, bolt) => Math.max(most, bolt.width), 1);
+  const scale = style.band / widest;
+  const shapes: Shape[] = [];
+  let y = 0;
+  for (const bolt of given.plan.bolts) {
+    shapes.push(...drawHead(bolt, given, style, y + style.name));
+    y += style.name * 2.1;
+    const lines = layOutLines(bolt, width, scale, y, style);
+    shapes.push(...lines.flatMap((line) => drawClothLine(line, given, style)));
+    y = (lines.at(-1)?.y ?? y) + bolt.width * scale + measureDepth(style) + style.name * 1.1;
+  }
+  if (given.plan.bolts.length === 0) {
+    shapes.push(text(0, style.name, 'Nothing to cut yet', { size: style.name, paint: 'pencil' }));
+    y = style.name * 2;
+  }
+  return { width, height: y, title: nameCutPlan(given), shapes };
+}
+
+function layOutLines(bolt: LaidBolt, width: number, scale: number, top: number, style: PlanStyle): ClothLine[] {
+  const end = drawnEnd(bolt);
+  const ends = wrapBolt(bolt, end, (width - style.thread) / scale);
+  const pitch = bolt.width * scale + measureDepth(style) + style.figure * 0.9;
+  return ends.map((to, index) => ({
+    ...{ bolt, from: ends[index - 1] ?? 0, to, x: style.hair, y: top + index * pitch, scale },
+    ...{ isFirst: index === 0, isLast: index === ends.length - 1 },
+  }));
+}
+
+/** A remnant is drawn whole, of a bolt what is bought. */
+function drawnEnd(bolt: LaidBolt): number {
+  return bolt.kind === 'remnant' ? (bolt.length ?? bolt.used) : bolt.ordered;
+}
+
+function writing(input: CutPlanInput): LengthStyle {
+  return { fractions: 'set', decimal: input.wording.decimal };
+}
+
+function sayCloth(length: number, input: CutPlanInput): string {
+  return formatClothLength(length, input.wording.units, writing(input));
+}
+
+/** The bolt's name, and beside it what it is and what it gives. */
+function drawHead(bolt: LaidBolt, input: CutPlanInput, style: PlanStyle, y: number): readonly Shape[] {
+  const look = { font: 'serif', weight: 'semibold', size: style.name * 1.12 } as const;
+  const name = fitText(titleOf(bolt), look, input.width * 0.6);
+  const after = textWidth(name, look.font, look.weight, look.size) + style.name * 0.8;
+  const small = { font: 'sans', weight: 'regular', size: style.figure } as const;
+  const note = fitText(noteOf(bolt, input), small, input.width - after);
+  return [
+    text(0, y, name, { ...look, paint: 'ink' }),
+    ...(note === '' ? [] : [text(after, y, note, { ...small, paint: 'pencil' })]),
+  ];
+}
+
+function titleOf(bolt: LaidBolt): string {
+  const name = bolt.id.charAt(0).toUpperCase() + bolt.id.slice(1);
+  return /^(bolt|remnant)/iu.test(bolt.id) ? name : `${bolt.kind === 'bolt' ? 'Bolt' : 'Remnant'} ${bolt.id}`;
+}
+
+function noteOf(bolt: LaidBolt, input: CutPlanInput): string {
+  const cuts = `${bolt.cuts.length} ${bolt.cuts.length === 1 ? 'cut' : 'cuts'}`;
+  const lot = bolt.dyeLot === null ? '' : `, dye lot ${bolt.dyeLot}`;
+  const bought = bolt.kind === 'remnant' ? 'on hand' : `order ${sayCloth(bolt.ordered, input)}`;
+  const of = bolt.length === null ? '' : ` of ${sayCloth(bolt.length, input)}`;
+  return `${cuts}${lot}, ${sayCloth(bolt.used, input)} used${of}, ${bought}`;
+}
+
+/** The plan in words, for those who cannot see it. */
+function nameCutPlan(input: CutPlanInput): string {
+  if (input.plan.bolts.length === 0) return 'Cut plan: nothing to cut yet.';
+  const bolts = input.plan.bolts.map((bolt) => `${titleOf(bolt)}: ${noteOf(bolt, input)}`);
+  const kept = input.plan.remnants.length;
+  return `Cut plan to scale. ${bolts.join('. ')}. ${kept === 0 ? 'No remnants' : `${kept} ${kept === 1 ? 'remnant' : 'remnants'}`} worth keeping.`;
+}

@@ -1,0 +1,90 @@
+/** The plan's working: each figure with the arithmetic and the rule it rests on. */
+import type { Say } from '#app/estimating/say.ts';
+import { step } from '#app/estimating/say.ts';
+import type { WorkingStep } from '#shared/result.ts';
+import type { CutPlan } from './cut-plan.ts';
+import type { PlanInput } from './plan-input.ts';
+
+export type PlanFigures = Omit<CutPlan, 'working'>;
+
+export function sayPlan(input: PlanInput, plan: PlanFigures, say: Say): WorkingStep[] {
+  const steps: WorkingStep[] = [];
+  const sets = new Set(input.cuts.map((cut) => cut.set)).size;
+  steps.push(
+    step(
+      'plan-cuts',
+      'cuts',
+      `${input.cuts.length} cuts of ${sets} ${sets === 1 ? 'set' : 'sets'}`,
+      String(input.cuts.length),
+      'take-off',
+    ),
+  );
+  for (const bolt of plan.bolts) {
+    const own = bolt.cuts.reduce((sum, cut) => sum + cut.length * (cut.across / bolt.width), 0);
+    const waste = Math.max(0, bolt.used - own);
+    const formula = `${bolt.cuts.length} cuts, ${say.cloth(bolt.used)} to the last one's end, ${say.cloth(waste)} of it between and beside them`;
+    const rests =
+      bolt.kind === 'remnant' ? 'on hand: adds nothing to the order' : 'the first right place in the repeat each';
+    steps.push(step(`plan-bolt-${bolt.id}`, `${bolt.kind} ${bolt.id}`, formula, say.cloth(bolt.ordered), rests));
+  }
+  steps.push(
+    step(
+      'plan-ordered',
+      'laid out together',
+      plan.bolts
+        .filter((bolt) => bolt.kind === 'bolt')
+        .map((bolt) => say.cloth(bolt.ordered))
+        .join(' + ') || '0',
+      say.cloth(plan.ordered),
+      'sum of the bolts',
+    ),
+  );
+  steps.push(
+    step(
+      'plan-bound',
+      'no layout takes less than',
+      plan.gap === 0
+        ? 'reached: this plan is proved best'
+        : `within ${say.cloth(plan.gap)}, ${say.number((100 * plan.gap) / Math.max(1, plan.ordered))} %`,
+      say.cloth(plan.bound),
+      'proved for every layout cut straight across in rows',
+    ),
+  );
+  if (plan.handbook !== null) {
+    const saved = plan.handbook - plan.ordered;
+    steps.push(
+      step(
+        'plan-handbook',
+        'by the chart',
+        `${say.cloth(plan.handbook)} − ${say.cloth(plan.ordered)} = ${say.cloth(saved)}, ${say.number((100 * saved) / Math.max(1, plan.handbook), 1)} %`,
+        say.cloth(plan.handbook),
+        'every cut by itself; the saving is a reserve for flaws',
+      ),
+    );
+  }
+  for (const { cut, costs } of plan.fixedCosts)
+    steps.push(
+      step(
+        `plan-fixed-${cut}`,
+        `${nameOf(input, cut)}, fixed by hand`,
+        'order with it fixed − order with it free',
+        say.cloth(costs),
+        'the plan laid again without it',
+      ),
+    );
+  if (plan.unlaid.length > 0)
+    steps.push(
+      step(
+        'plan-unlaid',
+        'found no place',
+        plan.unlaid.map((id) => nameOf(input, id)).join(', '),
+        String(plan.unlaid.length),
+        'the cloth on hand is too short',
+      ),
+    );
+  return steps;
+}
+
+function nameOf(input: PlanInput, id: string): string {
+  return input.cuts.find((cut) => cut.id === id)?.label ?? id;
+}

@@ -1,0 +1,63 @@
+/**
+ * Plans against oracles that share nothing with the engine: every layout tried one after another (up to nine cuts), and
+ * HiGHS on a mixed-integer model (up to sixty cuts on several bolts). Their results are checked in; `node
+ * build/solve-plans.ts` recomputes them.
+ */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { OracleFile } from '../../../build/plan-oracle/oracle-file.ts';
+import { LARGE_SEEDS, ORACLE_FILE, SMALL_SEEDS } from '../../../build/plan-oracle/oracle-file.ts';
+import { readPlanFile } from '../../../build/plan-oracle/plan-file.ts';
+import { searchAll } from '../../../build/plan-oracle/search-all.ts';
+import { housePlan, smallPlan } from '../../../build/plan-oracle/seeded-plans.ts';
+import { expectSound, planFor } from './check-layout.ts';
+
+const oracle = JSON.parse(readFileSync(ORACLE_FILE, 'utf8')) as OracleFile;
+
+describe('up to nine cuts: every layout tried', () => {
+  it('equals the optimum on 300 seeded questions, and proves it', () => {
+    expect(oracle.small.map(({ seed }) => seed)).toEqual(SMALL_SEEDS);
+    for (const { seed, ordered } of oracle.small) {
+      const input = smallPlan(seed);
+      const plan = planFor(input);
+      expectSound(input, plan);
+      if (ordered === null) expect(plan.unlaid, `seed ${seed} cannot all be laid`).not.toEqual([]);
+      else
+        expect({ seed, ordered: plan.ordered, bound: plan.bound, unlaid: plan.unlaid }).toEqual({
+          ...{ seed, ordered, bound: ordered, unlaid: [] },
+        });
+    }
+  }, 60_000);
+
+  it('the checked-in results are those of the search, here tried again up to six cuts', () => {
+    for (let seed = 1000; seed < 1060; seed += 1) {
+      const input = smallPlan(seed, 6);
+      const plan = planFor(input);
+      const ordered = searchAll(input);
+      if (ordered === Infinity) expect(plan.unlaid, `seed ${seed}`).not.toEqual([]);
+      else expect({ seed, ordered: plan.ordered }).toEqual({ seed, ordered });
+    }
+    for (const { seed, ordered } of oracle.small.slice(0, 12)) {
+      const found = searchAll(smallPlan(seed));
+      expect({ seed, ordered: found === Infinity ? null : found }).toEqual({ seed, ordered });
+    }
+  }, 60_000);
+});
+
+describe('up to sixty cuts on several bolts: HiGHS', () => {
+  it('has sixty questions, as they are made today', () => {
+    expect(oracle.large.map(({ house }) => house)).toEqual(LARGE_SEEDS.map(housePlan));
+    expect(oracle.large.filter(({ proved }) => proved).length).toBeGreaterThanOrEqual(50);
+  });
+
+  it.each(oracle.large)('$house.name', ({ house, proved, ordered, bound }) => {
+    const input = readPlanFile(house);
+    const plan = planFor(input);
+    expectSound(input, plan);
+    expect(plan.unlaid).toEqual([]);
+    if (proved) expect(plan.ordered).toBe(ordered);
+    else expect(plan.ordered).toBeLessThanOrEqual(ordered ?? Infinity);
+    expect(plan.ordered, 'never below the solver’s bound').toBeGreaterThanOrEqual(bound);
+    expect(plan.bound, 'our bound is below the optimum').toBeLessThanOrEqual(ordered ?? Infinity);
+  });
+});
