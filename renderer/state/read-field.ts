@@ -5,8 +5,10 @@ import { TICKS_PER_MM, lengthFrom, lengthIn } from '#shared/length.ts';
 import type { LengthUnit, Ticks } from '#shared/length.ts';
 import { decimalSign } from '#shared/locale.ts';
 import type { Locale } from '#shared/locale.ts';
+import type { Currency } from '#shared/money.ts';
 import { parseLength } from '#shared/parse-length.ts';
 import { parseLengthRate } from '#shared/rate.ts';
+import type { LengthRate } from '#shared/rate.ts';
 import { parseWeight } from '#shared/weight.ts';
 
 export type FieldReading<T> =
@@ -84,10 +86,34 @@ export function showWidths(halves: number): string {
   return `${halves >= 2 ? Math.floor(halves / 2) : ''}${halves % 2 === 1 ? '½' : ''}`;
 }
 
-/** An amount of money or a plain factor, kept as written text with a point: `38.00`. */
-export function readAmountField(text: string): FieldReading<string> {
-  const plain = text.trim().replace(/^[$£€]\s*/, '');
-  if (plain === '') return { is: 'empty' };
+/** Which currencies a sign can stand for; any other sign cannot be read at all. */
+const SIGNS: Readonly<Record<string, readonly Currency[]>> = {
+  $: ['USD', 'CAD', 'AUD', 'NZD'],
+  '£': ['GBP'],
+  '€': ['EUR'],
+  '¥': ['JPY'],
+};
+
+/** Takes the sign off; one of another currency is a fault, for nothing is converted here. */
+function readSign(text: string, currency: Currency): FieldReading<string> {
+  const plain = text.trim();
+  const sign = plain.charAt(0);
+  const meant = SIGNS[sign];
+  if (meant === undefined) return plain === '' ? { is: 'empty' } : value(plain);
+  if (!meant.includes(currency))
+    return fault(
+      `"${plain}" is not in ${currency}, and nothing is converted`,
+      `write the amount in ${currency}, without ${sign}`,
+    );
+  const left = plain.slice(1).trim();
+  return left === '' ? { is: 'empty' } : value(left);
+}
+
+/** An amount of money in that currency, kept as written text with a point: `38.00`. */
+export function readAmountField(text: string, currency: Currency): FieldReading<string> {
+  const signed = readSign(text, currency);
+  if (signed.is !== 'value') return signed;
+  const plain = signed.value;
   const parsed = parseDecimal(plain);
   if (parsed === null || parsed.digits < 0n)
     return fault(`"${text.trim()}" cannot be read as an amount`, 'write it as 38.00');
@@ -115,11 +141,26 @@ export function showPercent(share: string | number | undefined, locale: Locale):
   return short.replace('.', decimalSign(locale));
 }
 
-/** A price by length, kept as written: `42` alone is by the yard in inch households and by the metre elsewhere. */
-export function readRateField(text: string, unit: LengthUnit): FieldReading<string> {
-  const plain = text.trim().replace(/^[$£€]\s*/, '');
-  if (plain === '') return { is: 'empty' };
-  const per = unit === 'in' ? 'yd' : 'm';
+/** By which length a bare number counts: as the field's own example in inch households, by the metre elsewhere. */
+function usualPer(unit: LengthUnit, example: string | null): LengthRate['per'] {
+  if (unit !== 'in') return 'm';
+  return (example === null ? null : parseLengthRate(example)?.per) ?? 'yd';
+}
+
+/**
+ * A price by length in that currency, kept as written: `9` alone is by the foot where the field's example is
+ * `9.00/ft`, by the yard in other fields of inch households, and by the metre elsewhere.
+ */
+export function readRateField(
+  text: string,
+  unit: LengthUnit,
+  currency: Currency,
+  example: string | null = null,
+): FieldReading<string> {
+  const signed = readSign(text, currency);
+  if (signed.is !== 'value') return signed;
+  const plain = signed.value;
+  const per = usualPer(unit, example);
   const whole = /^[\d.,]+$/.test(plain) ? `${plain}/${per}` : plain;
   const rate = parseLengthRate(whole);
   if (rate === null) return fault(`"${text.trim()}" cannot be read as a price by length`, `write it as 42.00/${per}`);

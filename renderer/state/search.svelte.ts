@@ -1,7 +1,9 @@
 /** Everything that has a name, read once when the search is opened. */
+import { GENERIC_CLOTH_IDS } from '#shared/words.ts';
 import { client } from './client.ts';
 import { program } from './program.svelte.ts';
 import type { Spot } from './route.svelte.ts';
+import { GENERIC_NAMES } from '../words/cloth-words.ts';
 import { PLACES } from '../words/shell-words.ts';
 import { sayRevision } from '../words/proposal-words.ts';
 
@@ -53,8 +55,14 @@ export class SearchStore {
         ...cloth.map((each): Finding => ({
           key: each.id,
           name: each.name,
-          kind: 'cloth',
+          kind: each.role === 'face' ? 'cloth' : each.role,
           spot: { place: 'cloth', id: each.id },
+        })),
+        ...GENERIC_CLOTH_IDS.filter((id) => !cloth.some((each) => each.code === id)).map((id): Finding => ({
+          key: id,
+          name: GENERIC_NAMES[id] ?? id,
+          kind: id.startsWith('inter') ? 'generic interlining' : 'generic lining',
+          spot: { place: 'cloth', id: null },
         })),
         ...proposals.map((each): Finding => ({
           key: each.id,

@@ -60,6 +60,13 @@ export const FACING_WORDS: Readonly<Record<Facing, string>> = {
   NW: 'north-west',
 };
 
+/** The four points stand before the corners, so that typing "south" into the list finds south and not south-east. */
+const FACINGS_TYPED: readonly Facing[] = ['N', 'E', 'S', 'W', 'NE', 'SE', 'SW', 'NW'];
+export const FACING_CHOICES: readonly { readonly value: Facing | ''; readonly name: string }[] = [
+  { value: '', name: 'not known' },
+  ...FACINGS_TYPED.map((value) => ({ value, name: FACING_WORDS[value] })),
+];
+
 export const CLIMATE_WORDS: Readonly<Record<Climate, string>> = { cold: 'cold', mixed: 'mixed', warm: 'warm' };
 
 export const GLAZING_WORDS: Readonly<Record<Glazing, string>> = {
@@ -199,3 +206,7 @@ export const ROUNDING_WORDS = {
   up: 'always up',
   down: 'always down',
 } as const;
+
+/** Said when another currency is chosen. */
+export const NOT_CONVERTED =
+  'Amounts in the price book and of cloth are not converted: they now count in the currency chosen. Look them through.';

@@ -14,7 +14,7 @@ export const CLOTH_FIELDS = {
   bolt: 'whole piece, long',
   orderStep: 'supplier cuts in steps of',
   leastOrder: 'least that is sold',
-  price: 'price',
+  price: 'what it costs you',
   weight: 'weight',
   content: 'content',
   colour: 'colour to the room',
@@ -22,6 +22,9 @@ export const CLOTH_FIELDS = {
   supplier: 'supplier',
   notes: 'notes',
 } as const;
+
+/** Of a cloth with a field whose text cannot be read. */
+export const UNREAD_CLOTH = 'a field of it cannot be read';
 
 /** How the lengths of a supplier are written; the first is what the practice says. */
 export const CLOTH_LENGTHS = {

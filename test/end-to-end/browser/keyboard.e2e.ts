@@ -88,6 +88,8 @@ describe('with the keyboard alone', () => {
 
   it('a valance is added and measured', async () => {
     const { page } = program;
+    await page.getByRole('link', { name: 'Skip to the sheet' }).focus();
+    await page.keyboard.press('Enter');
     await tabTo(page, 'Add a treatment');
     await page.keyboard.press('Enter');
     await page.getByRole('dialog').waitFor();

@@ -52,7 +52,7 @@ export async function makeFirstWindow(page: Page, client: string): Promise<void>
   await button(page, 'Add a new cloth').click();
   await write(page, 'What is it called?', 'Heron linen');
   await button(page, 'Add it').click();
-  await write(page, 'price', '36');
+  await write(page, 'what it costs you', '36');
   await button(page, 'Done').click();
   await button(page, 'Use the example rates').click();
   await stacks(page).first().waitFor();

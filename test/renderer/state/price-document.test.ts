@@ -61,7 +61,10 @@ describe('a document priced as one types', () => {
 
   it('names every rate that nobody has set, once', () => {
     const document = sampleDocument();
-    const priced = priceDocument({ ...document, settings: { ...document.settings, priceBook: {} } }, fresh());
+    const priced = priceDocument(
+      { ...document, settings: { ...document.settings, priceBook: {}, exampleRates: false } },
+      fresh(),
+    );
     const rates = priced.missingRates.map(({ rate }) => rate);
     expect(rates).toContain('labour.perWidth.pinch-pleat');
     expect(new Set(rates).size).toBe(rates.length);

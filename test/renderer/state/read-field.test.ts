@@ -64,16 +64,39 @@ describe('a field reads what people write', () => {
     ['16,50', 'cm', '16.50/m'],
     ['9 per foot', 'in', '9/ft'],
     ['cheap', 'in', 'fault'],
+    ['£42', 'in', 'fault'],
   ] as const)('price by length "%s" in a household of %s', (text, unit, value) => {
-    expect(outcome(readRateField(text, unit))).toBe(value);
+    expect(outcome(readRateField(text, unit, 'USD'))).toBe(value);
   });
 
   it.each([
-    ['38', '38'],
-    ['£38.50', '38.50'],
-    ['-3', 'fault'],
-  ])('amount "%s"', (text, value) => {
-    expect(outcome(readAmountField(text))).toBe(value);
+    ['9', 'in', '9.00/ft', '9/ft'],
+    ['3.5', 'in', '3.50/ft', '3.5/ft'],
+    ['1.10', 'in', '1.10/yd', '1.10/yd'],
+    ['9', 'cm', '9.00/ft', '9/m'],
+    ['9/yd', 'in', '9.00/ft', '9/yd'],
+  ] as const)('a bare "%s" in %s by the example %s', (text, unit, example, value) => {
+    expect(outcome(readRateField(text, unit, 'USD', example))).toBe(value);
+  });
+
+  it.each([
+    ['£42', 'USD'],
+    ['$42', 'GBP'],
+    ['€ 42/m', 'CHF'],
+  ] as const)('says that "%s" is not in %s instead of dropping the sign', (text, currency) => {
+    const reading = readRateField(text, 'in', currency);
+    expect(reading.is === 'fault' ? reading.wrong : '').toContain(`not in ${currency}`);
+  });
+
+  it.each([
+    ['38', 'USD', '38'],
+    ['£38.50', 'GBP', '38.50'],
+    ['$38.50', 'CAD', '38.50'],
+    ['£38.50', 'USD', 'fault'],
+    ['£', 'GBP', 'empty'],
+    ['-3', 'USD', 'fault'],
+  ] as const)('amount "%s" in %s', (text, currency, value) => {
+    expect(outcome(readAmountField(text, currency))).toBe(value);
   });
 
   it.each([
