@@ -2,6 +2,7 @@
 import type { ProposalPaper } from '#app/proposal/proposal-paper.ts';
 import type { DocumentGiven, DrawnDocument } from './document-given.ts';
 import { readFontSet } from './font-set.ts';
+import { identify } from './identify.ts';
 import { layOutProposal } from './lay-out-proposal.ts';
 import { FRAMES } from './paper-style.ts';
 import { writeDocument } from './write-document.ts';
@@ -10,17 +11,5 @@ import { writeDocument } from './write-document.ts';
 export async function drawProposal(paper: ProposalPaper, given: DocumentGiven): Promise<DrawnDocument> {
   const fonts = readFontSet(given.fonts);
   const pages = layOutProposal(paper, FRAMES[given.page], fonts);
-  return writeDocument(
-    pages,
-    {
-      title: paper.title,
-      author: paper.letterhead.name,
-      subject: paper.reference,
-      language: paper.language,
-      date: paper.date,
-      id: given.id,
-      programVersion: given.programVersion,
-    },
-    fonts,
-  );
+  return writeDocument(pages, identify(paper, given), fonts);
 }

@@ -1,20 +1,10 @@
 /** One window: its wall to scale, and three options side by side whose rows align, so that they can be read across. */
 import type { PaperOption, PaperReading, PaperWindow } from '#app/proposal/proposal-paper.ts';
 import type { Shape } from '#app/drawing/shape.ts';
-import {
-  after,
-  artifact,
-  beside,
-  figureItem,
-  keep,
-  lineItem,
-  ruleShape,
-  stack,
-  textBlock,
-  textBlocks,
-} from './block.ts';
+import { after, artifact, beside, figureItem, keep, ruleShape, stack, textBlock, textBlocks } from './block.ts';
 import type { Block } from './block.ts';
 import type { FontSet } from './font-set.ts';
+import { openingHead } from './lay-out-opening-head.ts';
 import { padded, ruledAbove } from './lay-out-table.ts';
 import type { PageItem } from './page-item.ts';
 import { tickBox } from './tick-box.ts';
@@ -37,7 +27,7 @@ export function layOutWindow(window: PaperWindow, index: number, fonts: FontSet)
   const field = `windows[${index}]`;
   const titles = titleRows(window, field, fonts);
   const blocks = [
-    ...headBlocks(window, field, fonts),
+    ...openingHead(window, field, fonts),
     {
       height: window.elevation.height,
       items: [figureItem(window.elevation, `${field}.elevation`, (CONTENT_WIDTH - window.elevation.width) / 2, 0)],
@@ -72,42 +62,6 @@ function ownNotes(window: PaperWindow, field: string, fonts: FontSet): readonly 
       before: 3,
     }),
   );
-}
-
-function headBlocks(window: PaperWindow, field: string, fonts: FontSet): readonly Block[] {
-  const count = fonts.measure(window.count, STYLES.small, STYLES.small.size);
-  const room = textBlock({
-    text: window.room,
-    field: `${field}.room`,
-    style: STYLES.title,
-    width: CONTENT_WIDTH - count - 20,
-    fonts,
-    role: 'H1',
-  });
-  const title = beside([
-    { x: 0, block: room },
-    {
-      x: 0,
-      block: {
-        height: 0,
-        items: [
-          lineItem(window.count, STYLES.small, { x: CONTENT_WIDTH, y: 9.5, field: `${field}.count`, anchor: 'end' }),
-        ],
-        before: 0,
-        keepWithNext: true,
-      },
-    },
-  ]);
-  const words = textBlock({
-    text: window.words,
-    lead: `${window.opening}.`,
-    field: `${field}.words`,
-    style: STYLES.lead,
-    width: CONTENT_WIDTH,
-    fonts,
-    before: 1,
-  });
-  return [keep({ ...title, before: 30 }), keep(words)];
 }
 
 function rowOf(blocks: readonly Block[], before = 0): Block {

@@ -1,11 +1,12 @@
 /** Work sheets as pages: each treatment begins a page; drawing, take-off, checklist and cautions follow one another. */
 import type { WorkPage, WorkPaper } from '#app/proposal/work-paper.ts';
 import type { WorkingStepText } from '#app/proposal/proposal-paper.ts';
-import { artifact, beside, figureItem, keep, lineItem, ruleShape, stack, textBlock, textBlocks } from './block.ts';
+import { artifact, figureItem, keep, lineItem, ruleShape, stack, textBlock, textBlocks } from './block.ts';
 import type { Block } from './block.ts';
 import { heightOf, makeFlow } from './flow-pages.ts';
 import type { FontSet } from './font-set.ts';
 import { fitLine } from './fit-line.ts';
+import { openingHead } from './lay-out-opening-head.ts';
 import { padded, rowBlock, ruledAbove } from './lay-out-table.ts';
 import type { Column } from './lay-out-table.ts';
 import { headingBlock } from './lay-out-notes.ts';
@@ -81,38 +82,6 @@ function foot(frame: PageFrame, page: number, pages: number, fonts: FontSet): re
 }
 
 function headBlocks(page: WorkPage, field: string, fonts: FontSet): readonly Block[] {
-  const count = fonts.measure(page.count, STYLES.small, STYLES.small.size);
-  const room = textBlock({
-    text: page.room,
-    field: `${field}.room`,
-    style: STYLES.title,
-    width: CONTENT_WIDTH - count - 20,
-    fonts,
-    role: 'H1',
-  });
-  const title = beside([
-    { x: 0, block: room },
-    {
-      x: 0,
-      block: {
-        height: 0,
-        items: [
-          lineItem(page.count, STYLES.small, { x: CONTENT_WIDTH, y: 9.5, field: `${field}.count`, anchor: 'end' }),
-        ],
-        before: 0,
-        keepWithNext: true,
-      },
-    },
-  ]);
-  const words = textBlock({
-    text: page.words,
-    lead: `${page.opening}.`,
-    field: `${field}.words`,
-    style: STYLES.lead,
-    width: CONTENT_WIDTH,
-    fonts,
-    before: 1,
-  });
   const layers = page.stack.map((layer) => `${layer.place} ${layer.cloth}`).join(' · ');
   const option = textBlock({
     text: layers,
@@ -123,7 +92,7 @@ function headBlocks(page: WorkPage, field: string, fonts: FontSet): readonly Blo
     fonts,
     before: 3,
   });
-  return [keep({ ...title, before: 30 }), keep(words), keep(option)];
+  return [...openingHead(page, field, fonts), keep(option)];
 }
 
 function drawingBlocks(page: WorkPage, field: string): readonly Block[] {

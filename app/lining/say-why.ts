@@ -11,7 +11,8 @@ import { AS_BY_NIGHT, NEARLY_AS_BY_NIGHT, NEARLY_DARK } from './say-readings.ts'
 import { meetNeeds, NEED_NAMES } from './weigh-needs.ts';
 import type { NeedName, Needs } from './weigh-needs.ts';
 
-const ROOM_NAMES: Readonly<Record<RoomUse, string>> = {
+/** Each use of a room in words. */
+export const ROOM_NAMES: Readonly<Record<RoomUse, string>> = {
   living: 'living room',
   dining: 'dining room',
   bedroom: 'bedroom',

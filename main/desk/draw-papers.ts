@@ -1,5 +1,5 @@
 /** Draws papers with what the desk has and the documents lack: fonts, a lasting name, the page of the place. */
-import type { DrawnDocument, PageSize } from '#app/documents/document-given.ts';
+import type { DocumentGiven, DrawnDocument, PageSize } from '#app/documents/document-given.ts';
 import { drawMeasureSheet } from '#app/documents/draw-measure-sheet.ts';
 import { drawProposal } from '#app/documents/draw-proposal.ts';
 import { drawWorkPages } from '#app/documents/draw-work-pages.ts';
@@ -24,14 +24,9 @@ export async function drawProposalPaper(
   parts: DeskParts,
   id: string,
   paper: ProposalPaper,
-  { locale, units }: Pick<Job, 'locale' | 'units'>,
+  place: Pick<Job, 'locale' | 'units'>,
 ): Promise<DrawnDocument> {
-  const given = {
-    fonts: await parts.readFonts(),
-    id,
-    programVersion: parts.programVersion,
-    page: pageOf(locale, units),
-  };
+  const given = await documentGiven(parts, id, place);
   return tellMissingLetter(() => drawProposal(paper, given));
 }
 
@@ -40,14 +35,9 @@ export async function drawWorkPaper(
   parts: DeskParts,
   id: string,
   paper: WorkPaper,
-  { locale, units }: Pick<Job, 'locale' | 'units'>,
+  place: Pick<Job, 'locale' | 'units'>,
 ): Promise<DrawnDocument> {
-  const given = {
-    fonts: await parts.readFonts(),
-    id,
-    programVersion: parts.programVersion,
-    page: pageOf(locale, units),
-  };
+  const given = await documentGiven(parts, id, place);
   return tellMissingLetter(() => drawWorkPages(paper, given));
 }
 
@@ -62,20 +52,26 @@ export async function drawMeasurePaper(
     name: room.name,
     windows: room.openings.map((opening) => opening.name),
   }));
-  const fonts = await parts.readFonts();
+  const units = document?.project.units ?? settings.units;
+  const given = await documentGiven(parts, document?.project.id ?? 'blank', { locale, units });
   return tellMissingLetter(() =>
     drawMeasureSheet({
-      fonts,
-      id: document?.project.id ?? 'blank',
-      programVersion: parts.programVersion,
-      page: pageOf(locale, document?.project.units ?? settings.units),
+      ...given,
       letterhead: { name: settings.letterhead.name, lines: settings.letterhead.lines },
       client: document?.client.name ?? null,
       date: localDate(parts.clock()),
-      units: document?.project.units ?? settings.units,
+      units,
       rooms,
     }),
   );
+}
+
+async function documentGiven(
+  parts: DeskParts,
+  id: string,
+  { locale, units }: Pick<Job, 'locale' | 'units'>,
+): Promise<DocumentGiven> {
+  return { fonts: await parts.readFonts(), id, programVersion: parts.programVersion, page: pageOf(locale, units) };
 }
 
 async function tellMissingLetter(draw: () => Promise<DrawnDocument>): Promise<DrawnDocument> {

@@ -1,4 +1,5 @@
 /** Records as they are before anybody has written anything into them. */
+import { NEW_PANELS } from '#shared/records/new-panels.ts';
 import type {
   ClientRecord,
   ClothRecord,
@@ -63,21 +64,7 @@ export function newTreatment(birth: Birth, openingId: string, position: number):
     name: 'Panels',
     quantity: 1,
     face: null,
-    make: {
-      kind: 'panels',
-      heading: 'pinch-pleat',
-      arrangement: 'pair',
-      mountWhere: 'wall',
-      mountAbove: null,
-      rodWidth: null,
-      finishedLength: null,
-      fullness: null,
-      returnLeft: null,
-      returnRight: null,
-      overlap: null,
-      halfWidths: null,
-      extras: {},
-    },
+    make: NEW_PANELS,
     stacks: { good: null, better: null, best: null },
     practice: null,
     drafts: {},

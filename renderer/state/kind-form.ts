@@ -1,6 +1,7 @@
 /** The kept form of a treatment, whatever its kind, as the generic sheet reads and changes it. */
 import type { LengthUnit } from '#shared/length.ts';
-import type { OtherMake, PanelsMake, TicksForm, TreatmentMake } from '#shared/records/treatment-make.ts';
+import { NEW_PANELS } from '#shared/records/new-panels.ts';
+import type { OtherMake, TicksForm, TreatmentMake } from '#shared/records/treatment-make.ts';
 import type { TreatmentKind } from '#shared/treatments/treatment.ts';
 import { KIND_SHEETS } from '../words/kind-sheets/kind-sheet-of.ts';
 import type { Asked, SheetGroup, SheetLine } from '../words/kind-sheets/sheet.ts';
@@ -14,22 +15,6 @@ export function formOf(make: TreatmentMake): TicksForm {
 export function withForm(make: TreatmentMake, form: TicksForm): TreatmentMake {
   return make.kind === 'panels' ? { ...make, extras: form } : { ...make, form };
 }
-
-export const NEW_PANELS: PanelsMake = {
-  kind: 'panels',
-  heading: 'pinch-pleat',
-  arrangement: 'pair',
-  mountWhere: 'wall',
-  mountAbove: null,
-  rodWidth: null,
-  finishedLength: null,
-  fullness: null,
-  returnLeft: null,
-  returnRight: null,
-  overlap: null,
-  halfWidths: null,
-  extras: {},
-};
 
 export function newMake(kind: TreatmentKind, unit: LengthUnit): TreatmentMake {
   if (kind === 'panels') return NEW_PANELS;

@@ -1,10 +1,11 @@
 /** A treatment that is added, or that becomes another kind. */
+import { NEW_PANELS } from '#shared/records/new-panels.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import type { OpeningDocument, TreatmentRecord } from '#shared/records/records.ts';
 import type { TreatmentMake } from '#shared/records/treatment-make.ts';
 import type { TreatmentKind } from '#shared/treatments/treatment.ts';
 import { KIND_WORDS } from '../words/kind-sheets/kinds.ts';
-import { NEW_PANELS, makeAlike, newMake } from './kind-form.ts';
+import { makeAlike, newMake } from './kind-form.ts';
 
 const NO_STACKS = { good: null, better: null, best: null };
 

@@ -1,4 +1,5 @@
 /** What the closed lists of the trade are called on screen. */
+import { ROOM_NAMES } from '#app/lining/say-why.ts';
 import type { Currency } from '#shared/money.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
@@ -18,20 +19,7 @@ import type {
   RoomUse,
 } from '#shared/words.ts';
 
-export const USE_WORDS: Readonly<Record<RoomUse, string>> = {
-  living: 'living room',
-  dining: 'dining room',
-  bedroom: 'bedroom',
-  nursery: 'nursery',
-  child: "child's room",
-  bath: 'bathroom',
-  kitchen: 'kitchen',
-  study: 'study',
-  media: 'media room',
-  hall: 'hall',
-  sunroom: 'sunroom',
-  public: 'public or commercial',
-};
+export const USE_WORDS: Readonly<Record<RoomUse, string>> = { ...ROOM_NAMES, public: 'public or commercial' };
 
 /** A name to start from when a room of that use is added. */
 export const USE_NAMES: Readonly<Record<RoomUse, string>> = {
