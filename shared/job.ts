@@ -3,6 +3,7 @@
  * (`job-file/`), and so is a project of the portfolio; the engines know no other form.
  */
 import type { Cloth } from './cloth.ts';
+import type { Cutting } from './cutting.ts';
 import type { LengthUnit, Ticks } from './length.ts';
 import type { Locale } from './locale.ts';
 import type { Currency } from './money.ts';
@@ -69,5 +70,6 @@ export interface Job {
   readonly priceBook: PriceBook;
   /** The job's own cloth; generic cloth is known without listing. */
   readonly cloth: readonly Cloth[];
+  readonly cutting: Cutting;
   readonly rooms: readonly Room[];
 }

@@ -11,6 +11,7 @@ import type {
   LayerAllowances,
   PocketAllowances,
   Practice,
+  RemnantSize,
   StackRange,
   TabAllowances,
   Thousandths,
@@ -61,6 +62,7 @@ export interface PracticeNumbers {
   readonly seam: number;
   readonly squaring: number;
   readonly orderStep: string;
+  readonly remnant: Readonly<Record<keyof RemnantSize, number>>;
   readonly bracketSpacing: number;
   readonly spacing: Readonly<Record<keyof HeadingSpacing, number>>;
   readonly tab: Readonly<Record<keyof TabAllowances, number>>;
@@ -89,6 +91,7 @@ export const INCH_NUMBERS: PracticeNumbers = {
   seam: 0,
   squaring: 0,
   orderStep: '0.25 yd',
+  remnant: { length: 36, width: 18 },
   bracketSpacing: 48,
   spacing: { grommet: 6.5, grommetEdge: 2, glider: 2.375, waveEnds: 2, tab: 7, hook: 3, clip: 6 },
   tab: { width: 2, drop: 3, seam: 0.5 },
@@ -121,6 +124,7 @@ export const CENTIMETRE_NUMBERS: PracticeNumbers = {
   seam: 0,
   squaring: 0,
   orderStep: '0.1 m',
+  remnant: { length: 100, width: 45 },
   bracketSpacing: 120,
   spacing: { grommet: 16.5, grommetEdge: 5, glider: 6, waveEnds: 5, tab: 18, hook: 8, clip: 15 },
   tab: { width: 5, drop: 7.5, seam: 1.5 },
@@ -162,6 +166,7 @@ export function defaultPractice(unit: LengthUnit): Practice {
     orderFrom: 'plan',
     orderExtra: 'one-repeat',
     orderStep: unit === 'in' ? lengthFrom(0.25, 'yd') : lengthFrom(0.1, 'm'),
+    remnant: lengths(numbers.remnant),
     bracketSpacing: length(numbers.bracketSpacing),
     pleatsPerWidth: PLEATS_PER_WIDTH,
     spacing: lengths(numbers.spacing),

@@ -84,6 +84,12 @@ export interface StackRange {
   readonly most: Ticks;
 }
 
+/** What is left over goes back on the shelf from this size on. */
+export interface RemnantSize {
+  readonly length: Ticks;
+  readonly width: Ticks;
+}
+
 export interface Practice {
   readonly fullness: Readonly<Record<Heading, Thousandths>>;
   /** `whole`: fullness acts on face, overlap and returns; `face`: on face and overlap, the returns are added flat. */
@@ -104,6 +110,7 @@ export interface Practice {
   readonly orderFrom: (typeof ORDER_BASES)[number];
   readonly orderExtra: (typeof ORDER_EXTRAS)[number];
   readonly orderStep: Ticks;
+  readonly remnant: RemnantSize;
   /** The widest span between two brackets of a rod. */
   readonly bracketSpacing: Ticks;
   /** Pleats in one width at the usual fullness; half widths round down. */

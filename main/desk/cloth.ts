@@ -10,6 +10,7 @@ import type { ClothRole } from '#shared/words.ts';
 import { cloths, findClothByCode, listCloths } from '#main/portfolio/cloths.ts';
 import type { ReadConnection } from '#main/portfolio/connection.ts';
 import { projects } from '#main/portfolio/projects.ts';
+import { listRemnants } from '#main/portfolio/remnants.ts';
 import { listAllTreatments } from '#main/portfolio/treatments.ts';
 import { foldText } from '#main/portfolio/clients.ts';
 import { badInput, mustFind, refused } from './desk-errors.ts';
@@ -42,7 +43,10 @@ export function makeClothRequests(os: Implementer['cloth'], { door, now, makeId 
         const roleChanged = changes.role !== undefined && changes.role !== before.role && changes.family === undefined;
         const edits = roleChanged ? { ...changes, family: PLAINEST[changes.role ?? before.role] } : changes;
         const after = withGiven(before, edits);
-        if (after.code !== before.code) refuseUsed(writing, before, 'It goes by its code there.');
+        if (after.code !== before.code) {
+          refuseUsed(writing, before, 'It goes by its code there.');
+          refuseOnShelf(writing, before);
+        }
         refuseFaults(writing, after, 'changes');
         return mustFind(cloths.edit(writing, id, edits, now()), 'cloth', id);
       }),
@@ -110,6 +114,18 @@ function findWireFaults(cloth: ClothRecord): Fault[] {
   const wire = writeCloth({ ...cloth, width: cloth.width ?? lengthFrom(54, 'in') }, 'in');
   const checked = z.safeParse(wireCloth, wire);
   return checked.success ? [] : tellFaults(checked.error, wireCloth, wire);
+}
+
+/** A remnant names its cloth by code. */
+function refuseOnShelf(reading: ReadConnection, cloth: ClothRecord): void {
+  const [first] = listRemnants(reading, cloth.projectId).filter(
+    (each) => each.projectId === cloth.projectId && each.cloth === cloth.code,
+  );
+  if (first !== undefined)
+    throw refused(
+      `A remnant of "${cloth.name || cloth.code}" lies on the shelf: "${first.name}".`,
+      'Keep the code, or take the remnant away first.',
+    );
 }
 
 /** A treatment names its cloth by code; the project's own comes before the decorator's. */

@@ -16,6 +16,7 @@ export function completePractice(given: WirePractice, unit: LengthUnit): WirePra
     // Empty: each heading, and each length of a group, is the default's.
     fullness: {},
     headingAllowance: {},
+    remnant: {},
     leastFullness: {},
     spacing: {},
     tab: {},

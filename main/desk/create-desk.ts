@@ -2,6 +2,7 @@
 import type { ServedDesk } from '#main/host/served-desk.ts';
 import { makeClientRequests } from './clients.ts';
 import { makeClothRequests } from './cloth.ts';
+import { makeCuttingRequests } from './cuttings.ts';
 import { makeDeskParts } from './desk-parts.ts';
 import type { DeskParts, DeskSettings } from './desk-parts.ts';
 import { makeHistoryRequests } from './history.ts';
@@ -12,6 +13,7 @@ import { makePortfolioRequests } from './portfolio.ts';
 import { makeProjectRequests } from './projects.ts';
 import { makeProposalRequests } from './proposals.ts';
 import { readPaper } from './read-paper.ts';
+import { makeRemnantRequests } from './remnants.ts';
 import { makeRoomRequests } from './rooms.ts';
 import { makeSampleRequests } from './samples.ts';
 import { makeSettingsRequests } from './settings.ts';
@@ -45,6 +47,8 @@ function makeRouter(parts: DeskParts, onFault: DeskSettings['onFault']) {
     openings: makeOpeningRequests(os.openings, parts),
     treatments: makeTreatmentRequests(os.treatments, parts),
     cloth: makeClothRequests(os.cloth, parts),
+    remnants: makeRemnantRequests(os.remnants, parts),
+    cuttings: makeCuttingRequests(os.cuttings, parts),
     settings: makeSettingsRequests(os.settings, parts),
     proposals: makeProposalRequests(os.proposals, parts),
     jobs: makeJobRequests(os.jobs, parts),

@@ -21,7 +21,16 @@ export function badInput(faults: readonly Fault[]): DeskError {
 }
 
 export type Findable =
-  'client' | 'project' | 'room' | 'opening' | 'treatment' | 'cloth' | 'proposal' | 'sample household';
+  | 'client'
+  | 'project'
+  | 'room'
+  | 'opening'
+  | 'treatment'
+  | 'cloth'
+  | 'remnant'
+  | 'cutting'
+  | 'proposal'
+  | 'sample household';
 
 export function notFound(what: Findable, id: string): DeskError {
   return make('NOT_FOUND', { what, id });

@@ -15,7 +15,11 @@ export function findUnkept(wire: WireJob, document: ProjectDocument): Fault[] {
   const written = writeJob(document).wire;
   const [before, after] = [readJob(wire), readJob(written)];
   if (!before.ok || !after.ok) return [];
-  return [...findInRooms(wire, written, before.job, after.job), ...findInCloth(wire, written, before.job, after.job)];
+  return [
+    ...findInRooms(wire, written, before.job, after.job),
+    ...findInCloth(wire, written, before.job, after.job),
+    ...findInCutting(before.job, after.job),
+  ];
 }
 
 function findInRooms(wire: WireJob, written: WireJob, before: Job, after: Job): Fault[] {
@@ -45,6 +49,16 @@ function findInCloth(wire: WireJob, written: WireJob, before: Job, after: Job): 
     const kept = written.cloth?.find(({ id }) => id === cloth.id);
     return tellKeys(wire.cloth?.[index], kept, path);
   });
+}
+
+function findInCutting(before: Job, after: Job): Fault[] {
+  const byCloth = (list: readonly { readonly cloth: string }[]): readonly unknown[] =>
+    [...list].sort((a, b) => (a.cloth < b.cloth ? -1 : Number(a.cloth > b.cloth)));
+  return (['bolts', 'remnants', 'flaws', 'fixed'] as const).flatMap((kind) =>
+    isDeepStrictEqual(byCloth(before.cutting[kind]), byCloth(after.cutting[kind]))
+      ? []
+      : [{ path: at('cutting', kind), wrong: 'cannot be kept in a portfolio by this version', right: RIGHT }],
+  );
 }
 
 /** Names the keys that are gone; the whole where none is. */

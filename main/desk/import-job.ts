@@ -4,9 +4,11 @@ import type { WireJob } from '#shared/job-file/wire-job.ts';
 import { clients } from '#main/portfolio/clients.ts';
 import { cloths } from '#main/portfolio/cloths.ts';
 import type { WriteConnection } from '#main/portfolio/connection.ts';
+import { cuttings } from '#main/portfolio/cuttings.ts';
 import { addHistory } from '#main/portfolio/history.ts';
 import { openings } from '#main/portfolio/openings.ts';
 import { projects } from '#main/portfolio/projects.ts';
+import { remnants } from '#main/portfolio/remnants.ts';
 import { rooms } from '#main/portfolio/rooms.ts';
 import { treatments } from '#main/portfolio/treatments.ts';
 import { readSettings } from './default-settings.ts';
@@ -38,7 +40,14 @@ export function importJob(
   const birth = () => ({ id: makeId(), at });
   const settings = readSettings(writing);
   const recorded = recordJob(wire, { birth, settings, ...as });
-  const document = { ...recorded, rooms: [...recorded.rooms], cloth: [...recorded.cloth], settings };
+  const document = {
+    ...recorded,
+    rooms: [...recorded.rooms],
+    cloth: [...recorded.cloth],
+    remnants: [...recorded.remnants],
+    cuttings: [...recorded.cuttings],
+    settings,
+  };
   // The sample follows the decorator's practice, so that it may well come out other than it went in.
   const faults = [...recorded.faults, ...(as.sample ? [] : findUnkept(wire, document))];
   if (faults.length > 0) throw badInput(faults);
@@ -46,6 +55,8 @@ export function importJob(
   clients.insert(writing, client);
   projects.insert(writing, recorded.project);
   for (const cloth of recorded.cloth) cloths.insert(writing, cloth);
+  for (const remnant of recorded.remnants) remnants.insert(writing, remnant);
+  for (const cutting of recorded.cuttings) cuttings.insert(writing, cutting);
   let openingCount = 0;
   for (const { openings: ofRoom, ...room } of recorded.rooms) {
     rooms.insert(writing, room);

@@ -1,5 +1,6 @@
 /** Records as they are before anybody has written anything into them. */
 import { NEW_PANELS } from '#shared/records/new-panels.ts';
+import type { CuttingRecord, RemnantRecord } from '#shared/records/cutting-records.ts';
 import type {
   ClientRecord,
   ClothRecord,
@@ -66,6 +67,7 @@ export function newTreatment(birth: Birth, openingId: string, position: number):
     face: null,
     make: NEW_PANELS,
     stacks: { good: null, better: null, best: null },
+    decision: null,
     practice: null,
     drafts: {},
   };
@@ -108,4 +110,13 @@ export function newCloth(birth: Birth, projectId: string | null, role: ClothRole
     notes: '',
     drafts: {},
   };
+}
+
+export function newRemnant(birth: Birth, projectId: string | null, cloth: string): RemnantRecord {
+  const size = { length: null, width: null, dyeLot: '', startsAt: null };
+  return { ...kept(birth), projectId, cloth, name: 'Remnant', ...size, notes: '', drafts: {} };
+}
+
+export function newCutting(birth: Birth, projectId: string, cloth: string): CuttingRecord {
+  return { ...kept(birth), projectId, cloth, bolts: [], flaws: [], fixed: [] };
 }

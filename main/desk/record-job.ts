@@ -10,6 +10,7 @@ import type { WirePanels } from '#shared/job-file/wire-panels.ts';
 import type { WireStacks } from '#shared/job-file/wire-stacks.ts';
 import { ticksFormOf } from '#shared/records/ticks-form.ts';
 import type { TicksForm, TreatmentMake } from '#shared/records/treatment-make.ts';
+import { cuttingRecord, remnantRecord } from '#shared/records/cutting-records.ts';
 import type { LengthUnit, Ticks } from '#shared/length.ts';
 import {
   clientRecord,
@@ -30,10 +31,12 @@ import type {
   TreatmentRecord,
 } from '#shared/records/records.ts';
 import { completePractice } from './complete-practice.ts';
+import { recordCutting } from './record-cutting.ts';
+import type { RecordedCutting } from './record-cutting.ts';
 import { newClient, newCloth, newOpening, newProject, newRoom, newTreatment, PLAINEST } from './new-records.ts';
 import type { Birth } from './new-records.ts';
 
-export interface RecordedJob {
+export interface RecordedJob extends RecordedCutting {
   readonly client: ClientRecord;
   readonly project: ProjectRecord;
   readonly rooms: readonly RoomDocument[];
@@ -93,9 +96,12 @@ export function recordJob(wire: WireJob, given: RecordingGiven): RecordedJob {
     });
     return recorded;
   });
+  const { remnants, cuttings } = recordCutting(wire, project.id, rooms, birth);
+  remnants.forEach((each, index) => check(remnantRecord, each, at('cutting.remnants', index)));
+  cuttings.forEach((each) => check(cuttingRecord, each, 'cutting'));
   check(clientRecord, client, 'client');
   check(projectRecord, project, '');
-  return { client, project, rooms, cloth, faults };
+  return { client, project, rooms, cloth, remnants, cuttings, faults };
 }
 
 function findFaults(schema: z.ZodType, record: object, path: string): Fault[] {
@@ -177,6 +183,7 @@ function recordTreatment(
     face: wire.face,
     make: recordMake(wire, unit),
     stacks: recordStacks(wire.stacks ?? {}),
+    decision: wire.decision ?? null,
     practice: wire.practice === undefined ? null : practiceWithUnits(wire.practice, unit),
   };
 }

@@ -1,9 +1,12 @@
+import type { CuttingRecord, RemnantRecord } from '#shared/records/cutting-records.ts';
 import type { ClientRecord, ClothRecord, ProjectRecord, RoomDocument } from '#shared/records/records.ts';
 import { clients } from './clients.ts';
 import { listCloths } from './cloths.ts';
 import type { ReadConnection } from './connection.ts';
+import { listCuttings } from './cuttings.ts';
 import { listOpenings } from './openings.ts';
 import { projects } from './projects.ts';
+import { listRemnants } from './remnants.ts';
 import { listRooms } from './rooms.ts';
 import { listTreatments } from './treatments.ts';
 
@@ -12,6 +15,8 @@ export interface StoredDocument {
   readonly project: ProjectRecord;
   readonly rooms: RoomDocument[];
   readonly cloth: ClothRecord[];
+  readonly remnants: RemnantRecord[];
+  readonly cuttings: CuttingRecord[];
 }
 
 /** A whole project, or null when it or its client is not there or was taken away. */
@@ -26,5 +31,12 @@ export function readStoredDocument(reading: ReadConnection, projectId: string): 
       treatments: listTreatments(reading, opening.id),
     })),
   }));
-  return { client, project, rooms, cloth: listCloths(reading, projectId) };
+  return {
+    client,
+    project,
+    rooms,
+    cloth: listCloths(reading, projectId),
+    remnants: listRemnants(reading, projectId),
+    cuttings: listCuttings(reading, projectId),
+  };
 }

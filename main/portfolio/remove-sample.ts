@@ -20,6 +20,8 @@ export function removeSample(writing: WriteConnection, at: string): number {
   writing.run(sql.deleteFrom('treatments').where('opening_id', 'in', openings).compile());
   writing.run(sql.deleteFrom('openings').where('room_id', 'in', rooms).compile());
   writing.run(sql.deleteFrom('rooms').where('project_id', 'in', projects).compile());
+  writing.run(sql.deleteFrom('remnants').where('project_id', 'in', projects).compile());
+  writing.run(sql.deleteFrom('cuttings').where('project_id', 'in', projects).compile());
   writing.run(sql.deleteFrom('cloths').where('project_id', 'in', projects).compile());
   writing.run(sql.deleteFrom('projects').where('client_id', 'in', clients).compile());
   writing.run(sql.deleteFrom('clients').where('sample', '=', 1).compile());

@@ -4,6 +4,8 @@
  */
 import type { Generated } from 'kysely';
 import type { Ticks } from '#shared/length.ts';
+import type { Decision } from '#shared/cutting.ts';
+import type { CuttingRecord, RemnantRecord } from '#shared/records/cutting-records.ts';
 import type {
   ClientRecord,
   ClothRecord,
@@ -64,6 +66,7 @@ export interface TreatmentRow extends KeptRow {
   readonly make: string;
   /** JSON. */
   readonly stacks: string;
+  readonly decision: Decision | null;
   /** JSON, or null. */
   readonly practice: string | null;
   /** JSON. */
@@ -105,6 +108,22 @@ export interface ClothRow
   readonly solar: string | null;
   /** JSON. */
   readonly drafts: string;
+}
+
+export interface RemnantRow extends KeptRow, Pick<RemnantRecord, 'cloth' | 'name' | 'length' | 'width' | 'notes'> {
+  readonly project_id: string | null;
+  readonly dye_lot: string;
+  readonly starts_at: Ticks | null;
+  /** JSON. */
+  readonly drafts: string;
+}
+
+export interface CuttingRow extends KeptRow, Pick<CuttingRecord, 'cloth'> {
+  readonly project_id: string;
+  /** JSON; so are the two under it. */
+  readonly bolts: string;
+  readonly flaws: string;
+  readonly fixed: string;
 }
 
 export interface SettingRow {
@@ -184,6 +203,8 @@ export interface Tables {
   openings: OpeningRow;
   treatments: TreatmentRow;
   cloths: ClothRow;
+  remnants: RemnantRow;
+  cuttings: CuttingRow;
   settings: SettingRow;
   proposals: ProposalRow;
   proposal_files: ProposalFileRow;

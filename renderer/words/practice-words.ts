@@ -30,6 +30,11 @@ export const LENGTH_GROUPS = [
   { group: 'lining', title: 'Lining', fields: LAYER_WORDS },
   { group: 'interlining', title: 'Interlining', fields: LAYER_WORDS },
   {
+    group: 'remnant',
+    title: 'Remnants worth keeping',
+    fields: { length: 'from this length on', width: 'and from this width on' },
+  },
+  {
     group: 'hang',
     title: 'Where the hem ends',
     fields: {

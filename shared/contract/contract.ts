@@ -5,6 +5,7 @@
 import { oc } from '@orpc/contract';
 import * as z from 'zod';
 import { wireResult } from '../job-file/wire-result.ts';
+import { cuttingRecord, remnantRecord } from '../records/cutting-records.ts';
 import { recordId, instant } from '../records/record-fields.ts';
 import {
   clientRecord,
@@ -32,6 +33,10 @@ const roomFields = roomRecord.omit({ id: true, createdAt: true, updatedAt: true,
 const openingFields = openingRecord.omit({ id: true, createdAt: true, updatedAt: true, roomId: true }).partial();
 const treatmentFields = treatmentRecord.omit({ id: true, createdAt: true, updatedAt: true, openingId: true }).partial();
 const clothFields = clothRecord.omit({ id: true, createdAt: true, updatedAt: true, projectId: true }).partial();
+const remnantFields = remnantRecord.omit({ id: true, createdAt: true, updatedAt: true, projectId: true }).partial();
+const cuttingFields = cuttingRecord
+  .omit({ id: true, createdAt: true, updatedAt: true, projectId: true, cloth: true })
+  .partial();
 const settingsFields = settingsRecord.partial();
 
 const clientSummary = clientRecord.extend({
@@ -123,6 +128,25 @@ export const contract = {
     editCloth: base.input(byId.extend({ changes: clothFields })).output(clothRecord),
     removeCloth: base.input(byId).output(nothing),
     restoreCloth: base.input(byId).output(clothRecord),
+  },
+  remnants: {
+    /** Of the decorator's own and generic cloth, and with a project of the project's too. */
+    listRemnants: base.input(z.object({ projectId: recordId.nullable() })).output(z.array(remnantRecord)),
+    addRemnant: base
+      .input(z.object({ projectId: recordId.nullable(), fields: remnantFields.required({ cloth: true }) }))
+      .output(remnantRecord),
+    editRemnant: base.input(byId.extend({ changes: remnantFields.omit({ cloth: true }) })).output(remnantRecord),
+    removeRemnant: base.input(byId).output(nothing),
+    restoreRemnant: base.input(byId).output(remnantRecord),
+  },
+  cuttings: {
+    /** What is settled of one cloth of a project; refused where there is one already. */
+    addCutting: base
+      .input(z.object({ projectId: recordId, cloth: z.string().min(1).max(80), fields: cuttingFields }))
+      .output(cuttingRecord),
+    editCutting: base.input(byId.extend({ changes: cuttingFields })).output(cuttingRecord),
+    removeCutting: base.input(byId).output(nothing),
+    restoreCutting: base.input(byId).output(cuttingRecord),
   },
   settings: {
     readSettings: base.input(nothing).output(settingsRecord),

@@ -8,6 +8,7 @@ import { TICKS_PER_INCH } from '../length.ts';
 import type { Ticks } from '../length.ts';
 import { parseLength } from '../parse-length.ts';
 import { CLOTH_ROLES } from '../words.ts';
+import { checkCutting } from './check-cutting.ts';
 import { checkPanelsFile } from './check-panels-file.ts';
 import { CheckTools } from './check-tools.ts';
 import { LOOSE, readable } from './readable.ts';
@@ -36,11 +37,25 @@ export function checkJob(given: unknown): Found {
     readRoom(tools, room, at('rooms', index));
   });
   checkHead(tools, job.data['proposal']);
+  checkCutting(tools, job.data['cutting'], listPaths(job.data['rooms']));
   return tools;
 }
 
 function listOf(value: unknown): readonly unknown[] {
   return Array.isArray(value) ? value : [];
+}
+
+/** Every treatment by its names: `Nursery/East window/Panels`. */
+function listPaths(rooms: unknown): string[] {
+  const walk = (list: unknown, below: readonly string[], before: string): string[] =>
+    listOf(list).flatMap((item) => {
+      const each = LOOSE.safeParse(item);
+      if (!each.success || typeof each.data['name'] !== 'string') return [];
+      const path = before === '' ? each.data['name'] : `${before}/${each.data['name']}`;
+      const [next, ...more] = below;
+      return next === undefined ? [path] : walk(each.data[next], more, path);
+    });
+  return walk(rooms, ['openings', 'treatments'], '');
 }
 
 function checkHead(tools: CheckTools, proposal: unknown): void {

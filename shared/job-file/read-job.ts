@@ -16,6 +16,7 @@ import { EMPTY_PRICE_BOOK, readPractice, readPriceBook } from './read-practice.t
 import { readLength } from './read-length.ts';
 import { readTreatment } from './read-treatment.ts';
 import { tellFaults } from './tell-faults.ts';
+import { readCutting } from './wire-cutting.ts';
 import { wireJob } from './wire-job.ts';
 import type { WireCloth, WireJob, WireRoom } from './wire-job.ts';
 
@@ -88,6 +89,7 @@ function toJob(wire: WireJob): Job {
     practice,
     priceBook: toPriceBook(wire.priceBook, unit),
     cloth,
+    cutting: readCutting(wire.cutting, unit),
     rooms: wire.rooms.map((room, index) => toRoom(room, at('rooms', index), practice, unit)),
   };
 }

@@ -59,6 +59,7 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     orderFrom: given.orderFrom ?? under.orderFrom,
     orderExtra: given.orderExtra ?? under.orderExtra,
     orderStep: length(given.orderStep, under.orderStep),
+    remnant: lengths(given.remnant, under.remnant),
     bracketSpacing: length(given.bracketSpacing, under.bracketSpacing),
     pleatsPerWidth: given.pleatsPerWidth ?? under.pleatsPerWidth,
     spacing: lengths(given.spacing, under.spacing),

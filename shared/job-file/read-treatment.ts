@@ -30,6 +30,7 @@ export function readTreatment(
     practice: own,
     stacks: readStacks(wire.stacks, wire.face),
     face: wire.face,
+    decision: wire.decision ?? null,
   };
   switch (wire.kind) {
     case 'panels':

@@ -30,6 +30,7 @@ import {
 import { TREATMENT_KINDS } from '../treatments/treatment.ts';
 import { wireBedSkirt } from './wire-bed-skirt.ts';
 import { wireCornice } from './wire-cornice.ts';
+import { wireCutting } from './wire-cutting.ts';
 import { wirePanels } from './wire-panels.ts';
 import { wireRomanShade } from './wire-roman-shade.ts';
 import { wireShowerCurtain } from './wire-shower-curtain.ts';
@@ -200,6 +201,7 @@ export const wireJob = z
       .union([z.literal('example'), wirePriceBook], { error: fault('is not a price book', 'give rates, or "example"') })
       .optional(),
     cloth: z.array(wireCloth).optional(),
+    cutting: wireCutting.optional().describe('The cloth there is to cut, flaws in it, and cuts placed by hand.'),
     rooms: z.array(wireRoom),
   })
   .meta({

@@ -1,6 +1,7 @@
 /** Panels under a heading, as a job file writes them. */
 import * as z from 'zod';
 import { ARRANGEMENTS, HEADINGS, MOUNTS } from '../words.ts';
+import { wireDecision } from './wire-decision.ts';
 import { fault, wireChoice, wireFlag, wireFullness, wireLength, wireName } from './wire-fields.ts';
 import { wirePractice } from './wire-practice.ts';
 import { wireQuantity, wireStacks } from './wire-stacks.ts';
@@ -78,5 +79,6 @@ export const wirePanels = z.strictObject({
   cafe: wireFlag().optional().describe('Covers the lower part of the window alone.'),
   bands: z.array(wireBand).max(6).optional().describe('Strips of another cloth along an edge.'),
   stacks: wireStacks.optional(),
+  decision: wireDecision.optional(),
 });
 export type WirePanels = z.infer<typeof wirePanels>;

@@ -149,6 +149,11 @@ export const wirePractice = z
       INCH_NUMBERS.orderStep,
       CENTIMETRE_NUMBERS.orderStep,
     ),
+    remnant: lengths(
+      { length: 'What is left over is worth keeping from this length on.', width: 'And from this width on.' },
+      INCH_NUMBERS.remnant,
+      CENTIMETRE_NUMBERS.remnant,
+    ),
     bracketSpacing: setting(
       wireLength,
       'The widest span between two brackets of a rod.',

@@ -1,4 +1,5 @@
 /** The fields of the wire form that every kind of treatment has. */
+import { wireDecision } from './wire-decision.ts';
 import { wireName } from './wire-fields.ts';
 import { wirePractice } from './wire-practice.ts';
 import { wireQuantity, wireStacks } from './wire-stacks.ts';
@@ -9,4 +10,5 @@ export const treatmentBase = {
   quantity: wireQuantity.optional(),
   practice: wirePractice.optional(),
   stacks: wireStacks.optional(),
+  decision: wireDecision.optional(),
 };

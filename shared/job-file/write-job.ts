@@ -20,6 +20,7 @@ import {
   TIERS,
 } from '../words.ts';
 import { KIND_FIELDS, PANELS_EXTRAS } from './kind-fields.ts';
+import { writeCutting } from './write-cutting.ts';
 import { wireTreatment } from './wire-job.ts';
 import type { WireCloth, WireJob, WireOpening, WireRoom, WireTreatment } from './wire-job.ts';
 import type { WirePanels } from './wire-panels.ts';
@@ -65,6 +66,12 @@ export function writeJob(document: ProjectDocument, head: ProposalHeadGiven = {}
     writeRoom(room, `rooms[${index}]`, uniqueName(room.name, 'Room', names), { unit, ids, unfinished }),
   );
   const used = usedCloth(document);
+  const cloth = used.map((each) => writeCloth(each, unit)).filter((each) => each !== null);
+  const cutting = writeCutting(document, {
+    unit,
+    known: new Set([...cloth.map(({ id }) => id), ...GENERIC_CLOTH_IDS]),
+    treatments: namesOf(rooms, ids),
+  });
   const wire: WireJob = {
     linenfold: 1,
     units: unit,
@@ -87,10 +94,25 @@ export function writeJob(document: ProjectDocument, head: ProposalHeadGiven = {}
     },
     practice: { ...settings.practice, ...(project.practice ?? {}) },
     priceBook: project.priceBook ?? (settings.exampleRates ? 'example' : settings.priceBook),
-    cloth: used.map((cloth) => writeCloth(cloth, unit)).filter((cloth) => cloth !== null),
+    cloth,
+    ...(cutting === undefined ? {} : { cutting }),
     rooms,
   };
   return { wire, ids, unfinished };
+}
+
+/** Room, opening and treatment of each treatment that was written, by its id. */
+function namesOf(rooms: readonly WireRoom[], ids: Readonly<Record<string, string>>): Map<string, string> {
+  const names = new Map<string, string>();
+  rooms.forEach((room, roomIndex) =>
+    room.openings.forEach((opening, openingIndex) =>
+      opening.treatments.forEach((treatment, index) => {
+        const id = ids[`rooms[${roomIndex}].openings[${openingIndex}].treatments[${index}]`];
+        if (id !== undefined) names.set(id, `${room.name}/${opening.name}/${treatment.name}`);
+      }),
+    ),
+  );
+  return names;
 }
 
 interface Writing {
@@ -220,6 +242,7 @@ function baseOf(treatment: TreatmentRecord, name: string, face: string) {
     quantity: treatment.quantity,
     ...(treatment.practice === null ? {} : { practice: treatment.practice }),
     stacks: writeStacks(treatment.stacks),
+    ...(treatment.decision === null ? {} : { decision: treatment.decision }),
   };
 }
 
@@ -269,6 +292,8 @@ function writeStacks(stacks: StacksRecord): WireStacks {
 /** The cloth that the project names: its own first, then the decorator's; generic cloth needs no listing. */
 function usedCloth(document: ProjectDocument): ClothRecord[] {
   const codes = new Set<string>();
+  for (const each of [...document.remnants, ...document.cuttings])
+    if (each.projectId === document.project.id) codes.add(each.cloth);
   for (const room of document.rooms)
     for (const opening of room.openings)
       for (const treatment of opening.treatments) {

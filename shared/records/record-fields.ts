@@ -5,15 +5,15 @@ import type { Ticks } from '../length.ts';
 
 export const recordId = z.string().min(1).max(64);
 
+export const wholeTicks = z.custom<Ticks>(
+  (value) => typeof value === 'number' && Number.isSafeInteger(value) && value >= 0 && value <= LONGEST,
+  {
+    error: 'is not a whole number of ticks; give a length of 0 to 100 m',
+  },
+);
+
 /** Null where nobody has measured yet. */
-export const maybeTicks = z
-  .custom<Ticks>(
-    (value) => typeof value === 'number' && Number.isSafeInteger(value) && value >= 0 && value <= LONGEST,
-    {
-      error: 'is not a whole number of ticks; give a length of 0 to 100 m',
-    },
-  )
-  .nullable();
+export const maybeTicks = wholeTicks.nullable();
 
 /** `2026-11-25T10:42:00.000Z`. */
 export const instant = z.string().regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d+)?Z$/);

@@ -1,5 +1,6 @@
 /** What the portfolio keeps, as it travels through the contract: clients, projects, rooms, openings, treatments, cloth. */
 import * as z from 'zod';
+import { DECISIONS } from '../cutting.ts';
 import { UNITS, wireLetterhead } from '../job-file/wire-job.ts';
 import { wirePractice, wirePriceBook } from '../job-file/wire-practice.ts';
 import { LOCALES } from '../locale.ts';
@@ -16,6 +17,7 @@ import {
   MEASURE_STATES,
   ROOM_USES,
 } from '../words.ts';
+import { cuttingRecord, remnantRecord } from './cutting-records.ts';
 import { treatmentMake } from './treatment-make.ts';
 import { drafts, instant, longText, maybeTicks, recordId, shortText } from './record-fields.ts';
 
@@ -99,6 +101,8 @@ export const treatmentRecord = z.object({
   face: z.string().nullable(),
   make: treatmentMake,
   stacks: stacksRecord,
+  /** What the client accepted; null while nothing is said. */
+  decision: z.enum(DECISIONS).nullable(),
   practice: wirePractice.nullable(),
   drafts,
 });
@@ -175,6 +179,9 @@ export const projectDocument = z.object({
   rooms: z.array(roomDocument),
   /** The decorator's own cloth and the project's. */
   cloth: z.array(clothRecord),
+  /** On the shelf: of the decorator's own and generic cloth, and of the project's. */
+  remnants: z.array(remnantRecord),
+  cuttings: z.array(cuttingRecord),
   settings: settingsRecord,
 });
 export type ProjectDocument = z.infer<typeof projectDocument>;

@@ -1,4 +1,5 @@
 /** What every treatment has, whatever its kind. */
+import type { Decision } from '../cutting.ts';
 import type { Ticks } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import type { MountPlace, Tier } from '../words.ts';
@@ -26,4 +27,6 @@ export interface TreatmentBase {
   readonly stacks: Readonly<Partial<Record<Tier, StackIds>>>;
   /** Cloth id of the face unless a stack names another. */
   readonly face: string;
+  /** What the client accepted; null while nothing is said. */
+  readonly decision?: Decision | null;
 }

@@ -162,6 +162,53 @@ export const STORY: readonly Step[] = [
   step('cloth.removeCloth', byId('linen'), { fails: 'REFUSED' }),
   step('cloth.removeCloth', byId('own')),
   step('cloth.restoreCloth', byId('own')),
+  step('treatments.editTreatment', changes({ decision: 'better' }, 'treatment')),
+  step('treatments.editTreatment', changes({ decision: 'perhaps' }, 'treatment'), { fails: 'BAD_INPUT' }),
+  step(
+    'remnants.addRemnant',
+    (memory) => ({
+      projectId: null,
+      fields: { cloth: id('linen', 'code')(memory), name: 'End of the hall', length: inches(90), dyeLot: 'A7' },
+    }),
+    { keep: 'remnant' },
+  ),
+  step('remnants.addRemnant', () => ({ projectId: null, fields: { cloth: 'nothing' } }), { fails: 'BAD_INPUT' }),
+  step('remnants.editRemnant', changes({ width: inches(30), startsAt: null }, 'remnant')),
+  step('remnants.editRemnant', changes({ width: inches(60) }, 'remnant'), { fails: 'BAD_INPUT' }),
+  step('cloth.editCloth', changes({ code: 'other' }, 'linen'), { fails: 'REFUSED' }),
+  step('remnants.listRemnants', () => ({ projectId: null })),
+  step('remnants.removeRemnant', byId('remnant')),
+  step('remnants.restoreRemnant', byId('remnant')),
+  step(
+    'cuttings.addCutting',
+    (memory) => ({
+      projectId: id('zoe', 'project', 'id')(memory),
+      cloth: id('linen', 'code')(memory),
+      fields: { bolts: [{ name: 'first', length: inches(1800), dyeLot: 'A7', startsAt: null }] },
+    }),
+    { keep: 'cutting' },
+  ),
+  step(
+    'cuttings.addCutting',
+    (memory) => ({
+      projectId: id('zoe', 'project', 'id')(memory),
+      cloth: id('linen', 'code')(memory),
+      fields: {},
+    }),
+    { fails: 'REFUSED' },
+  ),
+  step('cuttings.editCutting', (memory) => ({
+    id: id('cutting', 'id')(memory),
+    changes: {
+      flaws: [{ on: 'first', from: inches(720), to: inches(774) }],
+      fixed: [{ treatmentId: id('treatment', 'id')(memory), cut: 2, on: 'first', at: inches(100), x: null }],
+    },
+  })),
+  step('cuttings.editCutting', changes({ flaws: [{ on: 'second', from: 5, to: 5 }] }, 'cutting'), {
+    fails: 'BAD_INPUT',
+  }),
+  step('cuttings.removeCutting', byId('cutting')),
+  step('cuttings.restoreCutting', byId('cutting')),
   step('projects.readProject', byId('zoe', 'project')),
 
   step('proposals.makeProposal', (memory) => ({ projectId: id('zoe', 'project', 'id')(memory) }), { keep: 'proposal' }),

@@ -242,6 +242,34 @@ describe('a job file is kept whole or refused by name, never kept as something e
     ['cloth with a step of its own', withCloth({ ...stripe, orderStep: '1 yd', leastOrder: '5 yd' })],
     ['cloth without a name', withCloth({ ...stripe, name: undefined })],
     ['panels by widths', withPanels({ fullness: undefined, widths: 1.5 })],
+    ['what the client accepted', withPanels({ decision: 'better' })],
+    [
+      'bolts, remnants, flaws and a fixed cut',
+      {
+        ...SAMPLE,
+        cutting: {
+          bolts: [{ cloth: stripe!.id, name: 'first', length: '60 yd', dyeLot: 'A7', startsAt: 5 }],
+          remnants: [
+            { cloth: stripe!.id, name: 'End of the hall', length: '2 yd', width: 30, dyeLot: 'A7' },
+            { cloth: 'std-white', name: 'End', length: '3 1/2 yd' },
+          ],
+          flaws: [
+            { cloth: stripe!.id, on: 'first', from: '20 yd', to: '21 1/2 yd' },
+            { cloth: 'std-white', on: 'bolt 1', from: '1 yd', to: '2 yd' },
+            { cloth: stripe!.id, on: 'End of the hall', from: 1, to: 2 },
+          ],
+          fixed: [
+            {
+              cloth: stripe!.id,
+              treatment: `${nursery!.name}/${east!.name}/${panels!.name}`,
+              cut: 2,
+              on: 'first',
+              at: 22,
+            },
+          ],
+        },
+      },
+    ],
     [
       'panels in a bay',
       withPanels({ rodWidth: undefined, bay: { runs: [30, 60, 30], turns: [45, 45], projection: 4 } }),

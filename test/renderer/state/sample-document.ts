@@ -46,6 +46,7 @@ export function sampleTreatment(changes: Partial<TreatmentRecord> = {}): Treatme
     face: 'larch-stripe',
     make: sampleMake(),
     stacks: { good: null, better: null, best: null },
+    decision: null,
     practice: null,
     drafts: {},
     ...changes,
@@ -141,6 +142,8 @@ export function sampleDocument(changes: Partial<ProjectDocument> = {}): ProjectD
     },
     rooms: [sampleRoom()],
     cloth: [sampleCloth()],
+    remnants: [],
+    cuttings: [],
     settings: {
       units: 'in',
       currency: 'USD',

@@ -7,6 +7,7 @@ import Database from 'better-sqlite3';
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { ticks } from '#shared/length.ts';
 import type { WireJob } from '#shared/job-file/wire-job.ts';
 import { callDesk, makeTestDesk } from '../../desk/test-desk.ts';
 import type { TestDesk } from '../../desk/test-desk.ts';
@@ -35,6 +36,16 @@ async function fillDesk(desk: TestDesk): Promise<void> {
   await client.rooms.removeRoom({ id: spare.id });
   const linen = { name: 'Reed linen', price: '58.50/yd', content: { linen: 55, cotton: 45 } };
   await client.cloth.addCloth({ projectId: null, fields: linen });
+  const { rooms } = await client.projects.readProject({ id: projectId });
+  const treatmentId = rooms[0]?.openings[0]?.treatments[0]?.id;
+  if (treatmentId === undefined) throw new Error('the sample has no treatment');
+  await client.treatments.editTreatment({ id: treatmentId, changes: { decision: 'better' } });
+  const piece = { cloth: 'reed-linen', name: 'End of the hall', length: ticks(731520), dyeLot: 'A7' };
+  await client.remnants.addRemnant({ projectId: null, fields: piece });
+  const cloth = job.cloth?.[0]?.id ?? '';
+  const flaws = [{ on: 'bolt 1', from: ticks(5852160), to: ticks(6291072) }];
+  const fixed = [{ treatmentId, cut: 2, on: 'bolt 1', at: ticks(0), x: null }];
+  await client.cuttings.addCutting({ projectId, cloth, fields: { flaws, fixed } });
   const proposal = await client.proposals.makeProposal({ projectId });
   await client.proposals.writeDraft({
     id: proposal.id,
