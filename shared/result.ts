@@ -146,13 +146,27 @@ export interface TreatmentResult {
   readonly notChosen: { readonly behind: readonly string[]; readonly why: string } | null;
 }
 
-export interface PlanLine {
+/** One cloth over everything that was accepted. */
+export interface AcceptedLine {
   readonly cloth: string;
-  readonly tier: Tier;
+  /** All cuts laid together. */
   readonly plan: Ticks;
   readonly order: Ticks;
   readonly handbook: Ticks;
+  /** No layout takes less. */
   readonly bound: Ticks;
+  /** Each treatment laid out alone, and ordered alone: added up. */
+  readonly alone: Ticks;
+  readonly orderAlone: Ticks;
+  /** Pieces of cloth to buy. */
+  readonly bolts: number;
+  /** Cuts that found no place on what there is. */
+  readonly unlaid: number;
+}
+
+/** One cloth over all work but what was declined, in one option. */
+export interface PlanLine extends AcceptedLine {
+  readonly tier: Tier;
 }
 
 export interface TierTotals {
@@ -173,6 +187,10 @@ export interface MissingRate {
 export interface JobResult {
   readonly treatments: readonly TreatmentResult[];
   readonly plan: readonly PlanLine[];
+  /** The joint plan over accepted work, on which orders rest; null until the client has said anything. */
+  readonly accepted: readonly AcceptedLine[] | null;
+  /** What is wrong with bolts, flaws and fixed cuts: that cloth has no plan. */
+  readonly planFaults: readonly Fault[];
   /** Null when a rate is missing. */
   readonly totals: Readonly<Record<Tier, TierTotals>> | null;
   readonly missingRates: readonly MissingRate[];

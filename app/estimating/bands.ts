@@ -33,11 +33,11 @@ export function layBands(panels: PanelsTreatment, laid: LaidFace, clothOf: (id: 
 
 function layBand(panels: PanelsTreatment, band: Band, cloth: Cloth, laid: LaidFace): LaidBand {
   const { practice, quantity } = panels;
-  const cutWidth = ticks(2 * (band.width + practice.band.seam));
-  const along = band.edge === 'hem';
+  const cutWidth = stripWidth(panels, band);
+  const along = runsAcross(band);
   const made = halvesUpToTick(laid.made2);
   // A hem strip runs across its cloth and is joined; a side strip is as long as the face's cut.
-  const strips = along ? upToWhole(made * quantity, cloth.usableWidth) : edgesOf(panels, band) * quantity;
+  const strips = along ? upToWhole(made * quantity, cloth.usableWidth) : sideStrips(panels, band);
   const across = along ? 1 : Math.max(1, downToWhole(cloth.usableWidth, cutWidth));
   const plain = along ? cutWidth : laid.cut.plain;
   const cut = cutToRepeat(plain, along ? null : cloth.repeat, practice.repeatRule);
@@ -71,6 +71,21 @@ function layBand(panels: PanelsTreatment, band: Band, cloth: Cloth, laid: LaidFa
       grams: 0,
     },
   };
+}
+
+/** A hem strip runs across its cloth. */
+export function runsAcross(band: Band): boolean {
+  return band.edge === 'hem';
+}
+
+/** A strip as it is cut: doubled, with a seam at each long edge. */
+export function stripWidth({ practice }: PanelsTreatment, band: Band): Ticks {
+  return ticks(2 * (band.width + practice.band.seam));
+}
+
+/** Strips of all quantity along leading edges or sides. */
+export function sideStrips(panels: PanelsTreatment, band: Band): number {
+  return edgesOf(panels, band) * panels.quantity;
 }
 
 const EDGES: Readonly<Record<Band['edge'], string>> = {

@@ -18,6 +18,10 @@ export interface CutGroup {
    * is; a number: ticks after the level line of the repeat.
    */
   readonly phase: 'any' | number | null;
+  /** Half of the width, from a cut that is split down the middle: two of them lie beside one another. */
+  readonly half?: boolean;
+  /** The selvage that it must lie along, so that the pattern runs on; not given: either. */
+  readonly side?: 'left' | 'right';
   /** May lie sideways or upside down. */
   readonly turnable: boolean;
 }

@@ -29,3 +29,8 @@ export function pickBelow(share: number, below: number): number {
 export function downToWhole(count: number): number {
   return Math.floor(count + 1e-6);
 }
+
+/** Whole pieces of `piece` that hold `length`, were it cut anywhere. */
+export function upToWholePieces(length: number, piece: number): number {
+  return Math.ceil(length / piece);
+}

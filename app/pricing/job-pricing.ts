@@ -5,7 +5,7 @@ import type { Job } from '#shared/job.ts';
 import type { Tier } from '#shared/words.ts';
 import type { Say } from '#app/estimating/say.ts';
 import { resolveCloth } from '#app/lining/resolve-cloth.ts';
-import type { PlannedLine } from '#app/plan/add-plans.ts';
+import type { PlannedTreatment } from '#app/plan/planned-treatment.ts';
 import type { RateBook } from './pick-rates.ts';
 
 export interface JobPricing {
@@ -14,7 +14,7 @@ export interface JobPricing {
   readonly say: Say;
   readonly faults: Fault[];
   readonly warnings: Warning[];
-  readonly planned: Record<Tier, PlannedLine[]>;
+  readonly planned: Record<Tier, PlannedTreatment[]>;
 }
 
 export function clothOf({ job }: JobPricing, id: string): Cloth | null {

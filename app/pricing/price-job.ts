@@ -6,17 +6,47 @@ import type { JobResult, Price, TreatmentResult } from '#shared/result.ts';
 import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
 import { speaker } from '#app/estimating/say.ts';
-import { addPlans } from '#app/plan/add-plans.ts';
 import type { JobPricing } from './job-pricing.ts';
+import { layJob, NOT_LAID } from './lay-job.ts';
 import { RateBook } from './pick-rates.ts';
+import type { PlannedWork } from './plan-work.ts';
 import { priceTreatment } from './price-treatment.ts';
 import { totalPrices } from './total-tiers.ts';
 
+export interface PriceOptions {
+  /** False leaves the joint plan out, as on every keystroke. */
+  readonly plan?: boolean;
+}
+
 /**
  * Prices a job. Treatments that no cloth could make are left out and told in `faults`; rates that are needed and unset
- * in `missingRates`; totals are null while either is not empty. `warnings` are those of reading, carried along.
+ * in `missingRates`; totals are null while either is not empty. `warnings` are those of reading, carried along. Prices
+ * rest on each treatment alone: what is wrong with bolts, flaws and fixed cuts is told in `planFaults`, and changes none.
  */
-export function priceJob(job: Job, warnings: readonly Warning[] = []): JobResult {
+export function priceJob(job: Job, warnings: readonly Warning[] = [], { plan = true }: PriceOptions = {}): JobResult {
+  const { treatments, planned, pricing } = takeOffJob(job, warnings);
+  const laid = plan ? layJob(job, treatments, planned, pricing.say) : NOT_LAID;
+  return {
+    treatments,
+    plan: laid.plan,
+    accepted: laid.accepted,
+    planFaults: laid.faults,
+    totals: totalJob(treatments, pricing),
+    missingRates: pricing.rates.missing,
+    faults: pricing.faults,
+    exampleRates: job.priceBook.example,
+    warnings: pricing.warnings,
+  };
+}
+
+export interface TakenOffJob {
+  readonly treatments: readonly TreatmentResult[];
+  readonly planned: PlannedWork;
+  readonly pricing: JobPricing;
+}
+
+/** Every treatment in each option, without plans and totals. */
+export function takeOffJob(job: Job, warnings: readonly Warning[] = []): TakenOffJob {
   const pricing: JobPricing = {
     job,
     rates: new RateBook(job.priceBook),
@@ -33,15 +63,7 @@ export function priceJob(job: Job, warnings: readonly Warning[] = []): JobResult
         if (result) treatments.push(result);
       }
   warnUnpriced(pricing, treatments);
-  return {
-    treatments,
-    plan: TIERS.flatMap((tier) => addPlans(tier, pricing.planned[tier])),
-    totals: totalJob(treatments, pricing),
-    missingRates: pricing.rates.missing,
-    faults: pricing.faults,
-    exampleRates: job.priceBook.example,
-    warnings: pricing.warnings,
-  };
+  return { treatments, planned: pricing.planned, pricing };
 }
 
 function totalJob(treatments: readonly TreatmentResult[], { job, faults }: JobPricing): JobResult['totals'] {

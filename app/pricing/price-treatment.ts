@@ -16,6 +16,7 @@ import type { ChosenStacks } from '#app/lining/choose-stacks.ts';
 import { describeStack } from '#app/lining/describe-stack.ts';
 import { insistOn } from '#app/lining/insist-on.ts';
 import { judgedForm } from '#app/lining/judged-form.ts';
+import type { PlannedTreatment } from '#app/plan/planned-treatment.ts';
 import { nameStack } from '#app/lining/name-stack.ts';
 import { behindOf, clothOf, faceOf } from './job-pricing.ts';
 import type { JobPricing } from './job-pricing.ts';
@@ -58,13 +59,20 @@ export function priceTreatment(
     judge: (behind) => study(face, behind).judgement,
     given: givenBehind(treatment),
   });
-  const tierOf = (tier: Tier): TierResult => priceTier(tier, treatment, face, chosen, study, pricing);
+  const place: TreatmentPlace = {
+    key: treatment.key,
+    path: `${room.name}/${opening.name}/${treatment.name}`,
+    room: room.name,
+    opening: opening.name,
+    name: treatment.name,
+  };
+  const tierOf = (tier: Tier): TierResult => priceTier(tier, treatment, place, face, chosen, study, pricing);
   const tiers = { good: tierOf('good'), better: tierOf('better'), best: tierOf('best') };
   pricing.warnings.push(...plain.warnings);
   return {
     key: treatment.key,
     kind: treatment.kind,
-    path: `${room.name}/${opening.name}/${treatment.name}`,
+    path: place.path,
     finished: plain.estimate.finished,
     tiers,
     advised: adviseTier({
@@ -109,9 +117,12 @@ function asOption(tier: TierResult, pricing: JobPricing): AdvisedStack {
   return { behind: behindOf(pricing, tier.stack.behind), title: tier.title, judgement: tier.judgement };
 }
 
+type TreatmentPlace = Omit<PlannedTreatment, 'takeoff' | 'cuts'>;
+
 function priceTier(
   tier: Tier,
   treatment: Treatment,
+  place: TreatmentPlace,
   usual: FaceCloth,
   chosen: ChosenStacks,
   study: StudyStack,
@@ -123,12 +134,7 @@ function priceTier(
   const behind = behindOf(pricing, stack.behind);
   const { made, judgement } = study(face, behind);
   const { estimate } = made;
-  estimate.takeoff.forEach((line) => {
-    const cloth = clothOf(pricing, line.cloth);
-    if (!cloth) return;
-    const cuts = made.cuts.filter((cut) => cut.cloth === line.cloth && cut.layer === line.layer);
-    pricing.planned[tier].push({ line, cloth, repeatRule: treatment.practice.repeatRule, cuts });
-  });
+  pricing.planned[tier].push({ ...place, takeoff: estimate.takeoff, cuts: made.cuts });
   return {
     stack,
     chosen: given ? null : { why: chosen.stacks[tier].why },

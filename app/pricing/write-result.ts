@@ -2,7 +2,7 @@
 import type { Job } from '#shared/job.ts';
 import type { WireResult } from '#shared/job-file/wire-result.ts';
 import { lengthIn } from '#shared/length.ts';
-import type { JobResult, TakeoffLine, TierResult } from '#shared/result.ts';
+import type { AcceptedLine, JobResult, TakeoffLine, TierResult } from '#shared/result.ts';
 import { resolveCloth } from '#app/lining/resolve-cloth.ts';
 import { roundFigure } from './round-figure.ts';
 
@@ -30,23 +30,32 @@ export function writeResult(job: Job, result: JobResult): WireResult {
         best: writeTier(job, treatment.tiers.best),
       },
     })),
-    plan: result.plan.map((line) => ({
-      cloth: line.cloth,
-      tier: line.tier,
-      yards: lengthIn(line.plan, 'yd'),
-      metres: lengthIn(line.plan, 'm'),
-      orderYards: lengthIn(line.order, 'yd'),
-      orderMetres: lengthIn(line.order, 'm'),
-      handbookYards: lengthIn(line.handbook, 'yd'),
-      handbookMetres: lengthIn(line.handbook, 'm'),
-      bound: lengthIn(line.bound, 'yd'),
-    })),
+    plan: result.plan.map((line) => ({ cloth: line.cloth, tier: line.tier, ...writePlanned(line) })),
+    ...(result.accepted === null
+      ? {}
+      : { accepted: result.accepted.map((line) => ({ cloth: line.cloth, ...writePlanned(line) })) }),
     totals: {
       good: { ...totals.good, taxes: [...totals.good.taxes] },
       better: { ...totals.better, taxes: [...totals.better.taxes] },
       best: { ...totals.best, taxes: [...totals.best.taxes] },
     },
     warnings: [...result.warnings],
+  };
+}
+
+function writePlanned(line: AcceptedLine): Omit<WireResult['plan'][number], 'cloth' | 'tier'> {
+  return {
+    yards: lengthIn(line.plan, 'yd'),
+    metres: lengthIn(line.plan, 'm'),
+    orderYards: lengthIn(line.order, 'yd'),
+    orderMetres: lengthIn(line.order, 'm'),
+    handbookYards: lengthIn(line.handbook, 'yd'),
+    handbookMetres: lengthIn(line.handbook, 'm'),
+    bound: lengthIn(line.bound, 'yd'),
+    aloneYards: lengthIn(line.alone, 'yd'),
+    orderAloneYards: lengthIn(line.orderAlone, 'yd'),
+    bolts: line.bolts,
+    ...(line.unlaid === 0 ? {} : { unlaid: line.unlaid }),
   };
 }
 

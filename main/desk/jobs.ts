@@ -41,7 +41,7 @@ export function makeJobRequests(os: Implementer['jobs'], parts: DeskParts) {
       return { file };
     }),
 
-    priceJob: os.priceJob.handler(({ input }) => priceRead(readJobText(input.text)).wire),
+    priceJob: os.priceJob.handler(({ input }) => priceRead(readJobText(input.text), (fault) => fault, 'strict').wire),
 
     proposeJob: os.proposeJob.handler(async ({ input }) => {
       const { job, result } = priceRead(readJobText(input.text));

@@ -14,11 +14,22 @@ export interface PricedJob {
   readonly wire: WireResult;
 }
 
-/** Prices what was read. `tell` may say a fault in other words, such as with another path. */
-export function priceRead(read: ReadJob, tell: (fault: Fault) => Fault = (fault) => fault): PricedJob {
+/**
+ * Prices what was read. `tell` may say a fault in other words, such as with another path. A cut plan that cannot be laid
+ * changes no price: `whatever` leaves its faults untold, and its cloth without a plan.
+ */
+export function priceRead(
+  read: ReadJob,
+  tell: (fault: Fault) => Fault = (fault) => fault,
+  plan: 'strict' | 'whatever' = 'whatever',
+): PricedJob {
   if (!read.ok) throw badInput(read.faults.map(tell));
   const result = priceJob(read.job, read.warnings);
-  const faults = [...result.faults.map(tell), ...findMissingRates(result)];
+  const faults = [
+    ...result.faults.map(tell),
+    ...findMissingRates(result),
+    ...(plan === 'strict' ? result.planFaults.map(tell) : []),
+  ];
   if (faults.length > 0) throw badInput(faults);
   return { job: read.job, result, wire: writeResult(read.job, result) };
 }

@@ -178,7 +178,7 @@ function priceRead(
   const unfinished = unfinishedOf(written);
   const parsed = parsedOf(written, job);
   try {
-    const result = priceJob(job, warnings);
+    const result = priceJob(job, warnings, { plan: false });
     const treatments = new Map<string, TreatmentResult>();
     for (const treatment of result.treatments) {
       const id = written.ids[treatment.key];

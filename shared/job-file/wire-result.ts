@@ -84,6 +84,20 @@ const totals = z.strictObject({
   deposit: amount,
 });
 
+const planned = {
+  yards: z.number(),
+  metres: z.number(),
+  orderYards: z.number(),
+  orderMetres: z.number(),
+  handbookYards: z.number(),
+  handbookMetres: z.number(),
+  bound: z.number().describe('No plan can be shorter, in yards.'),
+  aloneYards: z.number().optional().describe('Each treatment laid out alone, added up: what prices rest on.'),
+  orderAloneYards: z.number().optional().describe('Each treatment ordered alone, added up.'),
+  bolts: z.int().optional().describe('Pieces of cloth to buy.'),
+  unlaid: z.int().optional().describe('Cuts that found no place; not given: none.'),
+};
+
 export const wireResult = z
   .strictObject({
     linenfold: z.literal(1),
@@ -104,19 +118,13 @@ export const wireResult = z
         tiers: z.strictObject({ good: tier, better: tier, best: tier }),
       }),
     ),
-    plan: z.array(
-      z.strictObject({
-        cloth: z.string(),
-        tier: z.enum(TIERS),
-        yards: z.number(),
-        metres: z.number(),
-        orderYards: z.number(),
-        orderMetres: z.number(),
-        handbookYards: z.number(),
-        handbookMetres: z.number(),
-        bound: z.number().describe('No plan can be shorter, in yards.'),
-      }),
-    ),
+    plan: z
+      .array(z.strictObject({ cloth: z.string(), tier: z.enum(TIERS), ...planned }))
+      .describe('Joint over all work that is not declined: every cut of one cloth laid together.'),
+    accepted: z
+      .array(z.strictObject({ cloth: z.string(), ...planned }))
+      .optional()
+      .describe('Joint over accepted work, on which orders rest; there once a decision is.'),
     totals: z.strictObject({ good: totals, better: totals, best: totals }),
     warnings: z.array(z.strictObject({ path: z.string(), says: z.string() })),
   })
