@@ -72,6 +72,7 @@ function layOneLot(task: Task, bound: number, meter: Meter, seed = 0): Found {
 /** One lot with some of the sets: laid better each time it is asked for again, from other starts. */
 interface LotPart {
   readonly best: () => Found;
+  readonly bound: () => number;
   readonly lay: (meter: Meter) => void;
   readonly lift: (layout: Layout) => Layout;
 }
@@ -98,7 +99,7 @@ function shareLots(task: Task, bound: number, meter: Meter): Found {
   });
   const many = allowed.reduce((product, each) => product * each.length, 1);
   const isAll = many <= MOST_SHARINGS;
-  const ways = isAll ? everySharing(allowed).map(wayOf) : descend(allowed, wayOf);
+  const ways = isAll ? everySharing(allowed).map(wayOf) : descend(allowed, alikeLots(task), wayOf, meter);
   const least = Math.max(bound, isAll ? Math.min(...ways.map(boundOfWay)) : 0);
   for (const { kept, by, part } of ROUNDS) {
     const best = (): Way => bestOf(ways);
@@ -129,14 +130,17 @@ function bestOf(ways: readonly Way[]): Way {
 
 function makePart(whole: Task, lot: number, sets: readonly number[], meter: Meter): LotPart {
   const { task, lift } = taskOfLot(whole, lot, sets);
-  const bound = boundPlan(task);
-  let best = withCost(task, task.kinds.length === 0 ? emptyLayout(task) : layBySearch(task, Infinity, meter), bound);
+  // Of the many sharings that are only looked at nobody asks how good they could be.
+  let known: number | null = null;
+  const bound = (): number => (known ??= boundPlan(task));
+  let best = withCost(task, task.kinds.length === 0 ? emptyLayout(task) : layBySearch(task, Infinity, meter), 0);
   let tries = 0;
   return {
     best: () => best,
+    bound: () => Math.max(bound(), best.bound),
     lay: (share) => {
-      if (isProved(best)) return;
-      const found = layOneLot(task, bound, share, tries);
+      if (isProved({ ...best, bound: bound() })) return;
+      const found = layOneLot(task, bound(), share, tries);
       tries += 1;
       if (isLess(found.cost, best.cost) || isProved(found)) best = found;
     },
@@ -164,28 +168,72 @@ function costOfWay(way: Way): Cost {
 }
 
 function boundOfWay(way: Way): number {
-  return way.parts.reduce((sum, part) => sum + part.best().bound, 0);
+  return way.parts.reduce((sum, part) => sum + part.bound(), 0);
 }
 
 function everySharing(allowed: readonly (readonly number[])[]): number[][] {
   return allowed.reduce<number[][]>((found, lots) => found.flatMap((so) => lots.map((lot) => [...so, lot])), [[]]);
 }
 
-/** From all sets in one lot, each in turn, sets move one at a time while that helps. */
-function descend(allowed: readonly (readonly number[])[], wayOf: (sharing: readonly number[]) => Way): Way[] {
-  const lots = [...new Set(allowed.flat())];
-  return lots.map((lot) => {
-    let sharing = allowed.map((each) => (each.includes(lot) ? lot : (each[0] ?? 0)));
-    let best = wayOf(sharing);
-    for (let moved = true; moved;) {
-      moved = false;
-      for (let at = 0; at < allowed.length; at += 1)
-        for (const other of allowed[at] ?? []) {
-          const next = sharing.map((own, index) => (index === at ? other : own));
-          const way = wayOf(next);
-          if (isLess(costOfWay(way), costOfWay(best))) [sharing, best, moved] = [next, way, true];
-        }
+/**
+ * Sets put one after another where they are laid first and cheapest, then moved one at a time while that helps. `alike`
+ * gives the first lot that is the same cloth as each: of those that are empty one alone is looked at.
+ */
+function descend(
+  allowed: readonly (readonly number[])[],
+  alike: readonly number[],
+  wayOf: (sharing: readonly number[]) => Way,
+  meter: Meter,
+): Way[] {
+  const open = (sharing: readonly number[], at: number): number[] => {
+    const seen = new Set<number>();
+    return (allowed[at] ?? []).filter((lot) => {
+      if (sharing.some((other, index) => other === lot && index !== at)) return true;
+      const first = alike[lot] ?? lot;
+      if (seen.has(first)) return false;
+      seen.add(first);
+      return true;
+    });
+  };
+  let sharing: number[] = allowed.map(() => -1);
+  let best = wayOf(sharing);
+  const improve = (at: number): boolean => {
+    const before = sharing;
+    const fresh = sharing[at] === -1;
+    for (const lot of open(before, at)) {
+      if (!fresh && meter.isOver()) break;
+      if (lot === before[at]) continue;
+      const next = before.map((own, index) => (index === at ? lot : own));
+      const way = wayOf(next);
+      if (sharing[at] === -1 || isLess(costOfWay(way), costOfWay(best))) [sharing, best] = [next, way];
     }
-    return best;
+    return sharing !== before;
+  };
+  allowed.forEach((_, at) => improve(at));
+  for (let moved = true; moved && !meter.isOver();) {
+    moved = false;
+    for (let at = 0; at < allowed.length; at += 1) moved = improve(at) || moved;
+  }
+  return [best];
+}
+
+/** For each dye lot the first one of the same cloth: as many reels, alike in all but their names, with nothing on them. */
+function alikeLots(task: Task): number[] {
+  const lots = Array.from({ length: task.lots }, (_, lot) => lot);
+  const looks = lots.map((lot) => {
+    const reels = task.reels.filter((reel) => reel.lot === lot);
+    if (reels.some((reel) => reel.fixed.length > 0)) return `own ${lot}`;
+    return JSON.stringify(
+      reels.map(({ kind, limit, whole, width, step, start, flaws }) => [
+        kind,
+        String(limit),
+        String(whole),
+        width,
+        step,
+        start,
+        flaws,
+      ]),
+    );
   });
+  return lots.map((lot) => looks.indexOf(looks[lot] ?? ''));
 }

@@ -83,8 +83,9 @@ type LaidOn =
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /**
- * On what is listed; else on one bolt as long as one likes, and where that is more than a whole piece on as many pieces as
- * it takes: two of them hold more than one, so twice what the length asks, and one, always suffice.
+ * On what is listed; else on one bolt as long as one likes, and where that is more than a whole piece on as few pieces as
+ * hold it: one piece more costs another repeat and saves less. Two pieces hold more than one, so twice what the length
+ * asks, and one, always suffice, unless a treatment is longer than a piece.
  */
 function layOnEnough(
   asked: ClothPlanAsked,
@@ -104,9 +105,14 @@ function layOnEnough(
   const single = lay(countNamed(asked), false);
   const whole = cloth.supply?.bolt ?? null;
   if (isListed || whole === null || !single.ok || single.plan.ordered <= whole) return single;
-  const many = 2 * upToWholePieces(single.plan.ordered, whole) + 1;
-  const apart = lay(many, false);
-  return apart.ok && apart.plan.unlaid.length > 0 ? lay(many, true) : apart;
+  const fewest = upToWholePieces(single.plan.ordered, whole);
+  const tries = [fewest, fewest + 1, fewest + 2, 2 * fewest + 1];
+  for (const oneLot of [false, true])
+    for (const pieces of tries) {
+      const laid = lay(pieces, oneLot);
+      if (!laid.ok || laid.plan.unlaid.length === 0) return laid;
+    }
+  return lay(2 * fewest + 1, true);
 }
 
 /** Bolts that flaws and fixed cuts name where none is listed. */
