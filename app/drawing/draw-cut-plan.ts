@@ -5,53 +5,29 @@
 import type { LaidBolt } from '#app/plan/cut-plan.ts';
 import { formatClothLength } from '#shared/format-length.ts';
 import type { LengthStyle } from '#shared/format-length.ts';
-import { drawClothLine, measureDepth } from './draw-cloth-line.ts';
-import type { ClothLine, CutPlanInput, PlanStyle } from './drawn-cut-plan.ts';
+import { drawClothLine } from './draw-cloth-line.ts';
+import type { CutPlanInput, PlanStyle } from './drawn-cut-plan.ts';
 import { PLAN_STYLES } from './drawn-cut-plan.ts';
 import { fitText } from './label-field.ts';
 import { text } from './make-shapes.ts';
+import { placeBolts } from './place-bolts.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { textWidth } from './text-widths.ts';
-import { wrapBolt } from './wrap-bolt.ts';
 
 export type * from './drawn-cut-plan.ts';
 
 /** Points; as wide as asked (at least 240), its height follows. The plan's cuts are groups with their ids as keys. */
 export function drawCutPlan(input: CutPlanInput): Drawing {
   const style = PLAN_STYLES[input.detail];
-  const width = Math.max(240, Number.isFinite(input.width) ? input.width : 720);
-  const given = { ...input, width };
-  const widest = given.plan.bolts.reduce((most, bolt) => Math.max(most, bolt.width), 1);
-  const scale = style.band / widest;
-  const shapes: Shape[] = [];
-  let y = 0;
-  for (const bolt of given.plan.bolts) {
-    shapes.push(...drawHead(bolt, given, style, y + style.name));
-    y += style.name * 2.1;
-    const lines = layOutLines(bolt, width, scale, y, style);
-    shapes.push(...lines.flatMap((line) => drawClothLine(line, given, style)));
-    y = (lines.at(-1)?.y ?? y) + bolt.width * scale + measureDepth(style) + style.name * 1.1;
-  }
-  if (given.plan.bolts.length === 0) {
+  const placed = placeBolts(input);
+  const given = { ...input, width: placed.width };
+  const shapes: Shape[] = placed.bolts.flatMap(({ bolt, nameAt, lines }) => [
+    ...drawHead(bolt, given, style, nameAt),
+    ...lines.flatMap((line) => drawClothLine(line, given, style)),
+  ]);
+  if (placed.bolts.length === 0)
     shapes.push(text(0, style.name, 'Nothing to cut yet', { size: style.name, paint: 'pencil' }));
-    y = style.name * 2;
-  }
-  return { width, height: y, title: nameCutPlan(given), shapes };
-}
-
-function layOutLines(bolt: LaidBolt, width: number, scale: number, top: number, style: PlanStyle): ClothLine[] {
-  const end = drawnEnd(bolt);
-  const ends = wrapBolt(bolt, end, (width - style.thread) / scale);
-  const pitch = bolt.width * scale + measureDepth(style) + style.figure * 0.9;
-  return ends.map((to, index) => ({
-    ...{ bolt, from: ends[index - 1] ?? 0, to, x: style.hair, y: top + index * pitch, scale },
-    ...{ isFirst: index === 0, isLast: index === ends.length - 1 },
-  }));
-}
-
-/** A remnant is drawn whole, of a bolt what is bought. */
-function drawnEnd(bolt: LaidBolt): number {
-  return bolt.kind === 'remnant' ? (bolt.length ?? bolt.used) : bolt.ordered;
+  return { width: placed.width, height: placed.height, title: nameCutPlan(given), shapes };
 }
 
 function writing(input: CutPlanInput): LengthStyle {

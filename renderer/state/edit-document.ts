@@ -18,6 +18,16 @@ export function editDocument(document: ProjectDocument, edit: Edit): ProjectDocu
         ...document,
         cloth: document.cloth.map((cloth) => (cloth.id === id ? { ...cloth, ...edit.changes } : cloth)),
       };
+    case 'remnant':
+      return {
+        ...document,
+        remnants: document.remnants.map((remnant) => (remnant.id === id ? { ...remnant, ...edit.changes } : remnant)),
+      };
+    case 'cutting':
+      return {
+        ...document,
+        cuttings: document.cuttings.map((cutting) => (cutting.id === id ? { ...cutting, ...edit.changes } : cutting)),
+      };
     case 'room':
       return {
         ...document,

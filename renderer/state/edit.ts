@@ -1,4 +1,5 @@
 /** One change of one record, as it is kept until the desk has acknowledged it. */
+import type { CuttingRecord, RemnantRecord } from '#shared/records/cutting-records.ts';
 import type {
   ClientRecord,
   ClothRecord,
@@ -16,6 +17,8 @@ export interface EditedRecords {
   readonly opening: OpeningRecord;
   readonly treatment: TreatmentRecord;
   readonly cloth: ClothRecord;
+  readonly remnant: RemnantRecord;
+  readonly cutting: CuttingRecord;
   readonly settings: SettingsRecord;
 }
 export type Entity = keyof EditedRecords;

@@ -5,26 +5,16 @@
  */
 import { priceJob } from '#app/pricing/price-job.ts';
 import { totalPrices } from '#app/pricing/total-tiers.ts';
-import type { Fault, Warning } from '#shared/fault.ts';
+import type { Warning } from '#shared/fault.ts';
 import type { Cloth } from '#shared/cloth.ts';
 import type { Job } from '#shared/job.ts';
-import { readJob } from '#shared/job-file/read-job.ts';
-import { writeJob } from '#shared/job-file/write-job.ts';
 import type { WrittenJob } from '#shared/job-file/write-job.ts';
 import type { OpeningDocument, ProjectDocument, RoomDocument } from '#shared/records/records.ts';
 import type { JobResult, MissingRate, TreatmentResult } from '#shared/result.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
 import type { Tier } from '#shared/words.ts';
-
-/** A fault or warning with the record and field that it is about; `id` null: about the project as a whole. */
-export interface PlacedFault extends Fault {
-  readonly id: string | null;
-  readonly field: string;
-}
-export interface PlacedWarning extends Warning {
-  readonly id: string | null;
-  readonly field: string;
-}
+import { placePath, readLeavingOut } from './read-document.ts';
+import type { PlacedFault, PlacedWarning } from './read-document.ts';
 
 export interface PricedDocument {
   /** By treatment id. */
@@ -131,9 +121,6 @@ function unique<T>(list: readonly T[], keyOf: (item: T) => string): T[] {
   return [...found.values()];
 }
 
-/** Rounds of leaving out what is impossible; each leaves out at least one record. */
-const MOST_ROUNDS = 20;
-
 const NOTHING: PricedOpening = {
   result: null,
   job: null,
@@ -147,26 +134,12 @@ const NOTHING: PricedOpening = {
 
 /** `document` holds one opening. */
 function priceOpening(document: ProjectDocument): PricedOpening {
-  const faults: PlacedFault[] = [];
-  let left = document;
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const written = writeJob(left);
-    const read = readJob(written.wire);
-    if (read.ok) return priceRead(written, read.job, read.warnings, faults);
-    const placed = read.faults.map((fault) => ({ ...fault, ...placePath(fault.path, written.ids) }));
-    faults.push(...placed);
-    const bad = new Set(placed.map(({ id }) => id));
-    const badCloth = new Set(
-      placed.flatMap(({ path }) => {
-        const index = /^cloth\[(\d+)\]/.exec(path)?.[1];
-        return index === undefined ? [] : [written.wire.cloth?.[Number(index)]?.id ?? ''];
-      }),
-    );
-    const next = leaveOut(left, bad, badCloth);
-    if (next === null) return { ...NOTHING, unfinished: unfinishedOf(written), faults };
-    left = next;
+  const read = readLeavingOut(document);
+  if (read.job === null) {
+    const unfinished = read.written === null ? NOTHING.unfinished : unfinishedOf(read.written);
+    return { ...NOTHING, unfinished, faults: read.faults };
   }
-  return { ...NOTHING, faults };
+  return priceRead(read.written, read.job, read.warnings, read.faults);
 }
 
 function priceRead(
@@ -213,51 +186,4 @@ function parsedOf(written: WrittenJob, job: Job): Map<string, Treatment> {
 
 function unfinishedOf(written: WrittenJob): Map<string, readonly string[]> {
   return new Map(written.unfinished.map((each) => [each.treatmentId, each.fields]));
-}
-
-/** `rooms[0].openings[1].treatments[0].return.left` gives the treatment's id and `return.left`. */
-export function placePath(path: string, ids: Readonly<Record<string, string>>): { id: string | null; field: string } {
-  const steps = [
-    /^rooms\[\d+\]\.openings\[\d+\]\.treatments\[\d+\]/,
-    /^rooms\[\d+\]\.openings\[\d+\]/,
-    /^rooms\[\d+\]/,
-  ] as const;
-  for (const step of steps) {
-    const found = step.exec(path)?.[0];
-    const id = found === undefined ? undefined : ids[found];
-    if (found !== undefined && id !== undefined) return { id, field: path.slice(found.length).replace(/^\./, '') };
-  }
-  return { id: null, field: path };
-}
-
-/** Null when nothing that is faulty could be left out. */
-function leaveOut(
-  document: ProjectDocument,
-  bad: ReadonlySet<string | null>,
-  badCloth: ReadonlySet<string>,
-): ProjectDocument | null {
-  let left = 0;
-  const keep = <T extends { readonly id: string }>(list: readonly T[]): T[] =>
-    list.filter((each) => {
-      if (!bad.has(each.id)) return true;
-      left += 1;
-      return false;
-    });
-  const rooms = keep(document.rooms).map((room) => ({
-    ...room,
-    openings: keep(room.openings).map((opening) => ({
-      ...opening,
-      treatments: keep(opening.treatments).map((treatment) => {
-        if (treatment.face === null || !badCloth.has(treatment.face)) return treatment;
-        left += 1;
-        return { ...treatment, face: null };
-      }),
-    })),
-  }));
-  const cloth = document.cloth.filter((each) => {
-    if (!badCloth.has(each.code)) return true;
-    left += 1;
-    return false;
-  });
-  return left === 0 ? null : { ...document, rooms, cloth };
 }

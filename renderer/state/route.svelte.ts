@@ -7,15 +7,15 @@ export type Spot =
   | {
       readonly place: 'project';
       readonly id: string;
-      readonly sheet: 'worksheet' | 'proposal';
+      readonly sheet: 'worksheet' | 'proposal' | 'cutting';
       readonly opening: string | null;
     };
 
 export function readAddress(hash: string): Spot {
   const [first = '', second = '', third = ''] = hash.replace(/^#\/?/, '').split('/').map(decodeURIComponent);
   if (first === 'project' && second !== '')
-    return third === 'proposal'
-      ? { place: 'project', id: second, sheet: 'proposal', opening: null }
+    return third === 'proposal' || third === 'cutting'
+      ? { place: 'project', id: second, sheet: third, opening: null }
       : { place: 'project', id: second, sheet: 'worksheet', opening: third === '' ? null : third };
   const place = PLACES.find((each) => each.place === first)?.place ?? 'clients';
   return { place, id: second === '' ? null : second };
@@ -24,7 +24,7 @@ export function readAddress(hash: string): Spot {
 export function writeAddress(spot: Spot): string {
   const steps =
     spot.place === 'project'
-      ? ['project', spot.id, spot.sheet === 'proposal' ? 'proposal' : spot.opening]
+      ? ['project', spot.id, spot.sheet === 'worksheet' ? spot.opening : spot.sheet]
       : [spot.place, spot.id];
   return `#/${steps
     .filter((step): step is string => step !== null)

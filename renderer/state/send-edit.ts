@@ -24,6 +24,12 @@ export async function sendEdit(edit: Edit): Promise<void> {
     case 'cloth':
       await client.cloth.editCloth({ id, changes: edit.changes });
       return;
+    case 'remnant':
+      await client.remnants.editRemnant({ id, changes: edit.changes });
+      return;
+    case 'cutting':
+      await client.cuttings.editCutting({ id, changes: edit.changes });
+      return;
     case 'settings':
       await client.settings.editSettings({ changes: edit.changes });
       return;
@@ -52,6 +58,12 @@ export async function sendRemoval(entity: PlacedEntity, id: string): Promise<voi
     case 'cloth':
       await client.cloth.removeCloth({ id });
       return;
+    case 'remnant':
+      await client.remnants.removeRemnant({ id });
+      return;
+    case 'cutting':
+      await client.cuttings.removeCutting({ id });
+      return;
     default:
       exhaustive(entity);
   }
@@ -76,6 +88,12 @@ export async function sendRestoring(entity: PlacedEntity, id: string): Promise<v
       return;
     case 'cloth':
       await client.cloth.restoreCloth({ id });
+      return;
+    case 'remnant':
+      await client.remnants.restoreRemnant({ id });
+      return;
+    case 'cutting':
+      await client.cuttings.restoreCutting({ id });
       return;
     default:
       exhaustive(entity);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { TIERS } from '#shared/words.ts';
-import { placePath, priceDocument } from '../../../renderer/state/price-document.ts';
+import { priceDocument } from '../../../renderer/state/price-document.ts';
+import { placePath } from '../../../renderer/state/read-document.ts';
 import type { PriceMemo } from '../../../renderer/state/price-document.ts';
 import { inches, sampleDocument, sampleMake, sampleOpening, sampleRoom, sampleTreatment } from './sample-document.ts';
 

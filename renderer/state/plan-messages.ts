@@ -1,0 +1,33 @@
+/** What the page and its planning worker say to each other. */
+import type { ClothPlan } from '#app/plan/plan-cloth.ts';
+import type { WorkLaid } from '#app/pricing/plan-work.ts';
+import type { Fault } from '#shared/fault.ts';
+import type { Job } from '#shared/job.ts';
+import type { Ticks } from '#shared/length.ts';
+
+/** What one treatment adds to the cloth of the whole house. */
+export interface AddedCloth {
+  readonly cloth: string;
+  readonly name: string;
+  /** Laid together with the rest, and laid alone. */
+  readonly adds: Ticks;
+  readonly alone: Ticks;
+}
+
+export type PlanQuestion = { readonly job: Job; readonly of: WorkLaid } & (
+  | { readonly ask: 'plans' }
+  /** `treatment` is its path: `Nursery/East window/Panels`. */
+  | { readonly ask: 'added'; readonly treatment: string }
+);
+
+export type PlanAnswer =
+  | { readonly tell: 'progress'; readonly share: number }
+  /** `rough`: from a first quick look; a better one follows. */
+  | {
+      readonly tell: 'plans';
+      readonly plans: readonly ClothPlan[];
+      readonly faults: readonly Fault[];
+      readonly rough: boolean;
+    }
+  | { readonly tell: 'added'; readonly added: readonly AddedCloth[] }
+  | { readonly tell: 'broken'; readonly says: string };
