@@ -59,9 +59,10 @@ function titleOf(bolt: LaidBolt): string {
 function noteOf(bolt: LaidBolt, input: CutPlanInput): string {
   const cuts = `${bolt.cuts.length} ${bolt.cuts.length === 1 ? 'cut' : 'cuts'}`;
   const lot = bolt.dyeLot === null ? '' : `, dye lot ${bolt.dyeLot}`;
-  const bought = bolt.kind === 'remnant' ? 'on hand' : `order ${sayCloth(bolt.ordered, input)}`;
+  const more = bolt.ordered > bolt.used ? `, order ${sayCloth(bolt.ordered, input)}` : '';
+  const bought = bolt.kind === 'remnant' ? ', on hand' : more;
   const of = bolt.length === null ? '' : ` of ${sayCloth(bolt.length, input)}`;
-  return `${cuts}${lot}, ${sayCloth(bolt.used, input)} used${of}, ${bought}`;
+  return `${cuts}${lot}, ${sayCloth(bolt.used, input)} used${of}${bought}`;
 }
 
 /** The plan in words, for those who cannot see it. */

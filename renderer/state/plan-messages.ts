@@ -9,9 +9,12 @@ import type { Ticks } from '#shared/length.ts';
 export interface AddedCloth {
   readonly cloth: string;
   readonly name: string;
-  /** Laid together with the rest, and laid alone. */
+  /** More cloth laid than without it. */
   readonly adds: Ticks;
-  readonly alone: Ticks;
+  /** What it would order by itself, extra and step counted. */
+  readonly order: Ticks;
+  /** Other treatments are cut from the same cloth. */
+  readonly shared: boolean;
 }
 
 export type PlanQuestion = { readonly job: Job; readonly of: WorkLaid } & (

@@ -4,7 +4,10 @@
  */
 import { marginalCloth } from '#app/plan/marginal-cloth.ts';
 import { planJob } from '#app/pricing/plan-job.ts';
+import { pickWork, planWork } from '#app/pricing/plan-work.ts';
+import { takeOffJob } from '#app/pricing/price-job.ts';
 import { speaker } from '#app/estimating/say.ts';
+import { ticks } from '#shared/length.ts';
 import type { AddedCloth, PlanAnswer, PlanQuestion } from './plan-messages.ts';
 
 /** Layouts weighed for the first look, which is there at once, and for the marginal cloth of a window. */
@@ -33,14 +36,17 @@ function layPlans({ job, of }: PlanQuestion): void {
 
 function listAdded({ job, of }: PlanQuestion, treatment: string): readonly AddedCloth[] {
   const say = speaker(job.units, job.locale);
-  return planJob(job, of, { budget: QUICK }).plans.flatMap(({ cloth, input }): AddedCloth[] => {
-    if (!input.cuts.some((cut) => cut.set === treatment)) return [];
-    const together = marginalCloth(input, treatment, say);
-    const cuts = input.cuts.filter((cut) => cut.set === treatment);
-    const lone = { ...input, cuts, remnants: [], fixed: [], flaws: [], handbook: null };
-    const alone = marginalCloth(lone, treatment, say);
-    if (!together.ok || !alone.ok) return [];
-    return [{ cloth: cloth.id, name: cloth.name, adds: together.adds, alone: alone.adds }];
+  const { planned, treatments } = takeOffJob(job);
+  const work = pickWork(job, planned, treatments, of);
+  const asked = work.find(({ path }) => path === treatment);
+  const { plans } = planWork(job, work, say, { budget: QUICK });
+  return plans.flatMap(({ cloth, input }): AddedCloth[] => {
+    const lines = asked?.takeoff.filter((line) => line.cloth === cloth.id) ?? [];
+    const together = lines.length === 0 ? null : marginalCloth(input, treatment, say);
+    if (!together?.ok) return [];
+    const order = ticks(lines.reduce((sum, line) => sum + line.order, 0));
+    const shared = input.cuts.some(({ set }) => set !== treatment);
+    return [{ cloth: cloth.id, name: cloth.name, adds: together.adds, order, shared }];
   });
 }
 
