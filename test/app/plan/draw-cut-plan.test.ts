@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { overlap, textBox } from '#app/drawing/label-field.ts';
 import { drawCutPlan } from '#app/drawing/draw-cut-plan.ts';
+import { placeBolts, placeUnder } from '#app/drawing/place-bolts.ts';
 import type { CutPlanInput } from '#app/drawing/draw-cut-plan.ts';
 import type { Drawing, Rect } from '#app/drawing/shape.ts';
 import type { PlanInput } from '#app/plan/plan-input.ts';
@@ -125,7 +126,7 @@ describe('the cut plan drawn', () => {
 
   it('says in words what it shows, in yards for inches', () => {
     const drawing = draw(readPlanFile(halfDrop), { wording: { units: 'in', decimal: '.' } });
-    expect(drawing.title).toMatch(/^Cut plan to scale\. Bolt: 18 cuts, [\d.]+ yd used, order [\d.]+ yd\./u);
+    expect(drawing.title).toMatch(/^Cut plan to scale\. Bolt: 18 cuts, [\d.]+ yd used\./u);
     expect(wordsOf(drawing)).toContain('0 yd');
     expect(groupsOf(drawing.shapes).every((group) => (group.label ?? '') !== '')).toBe(true);
   });
@@ -142,5 +143,30 @@ describe('the cut plan drawn', () => {
       ...{ width: Number.NaN, detail: 'screen', selected: null },
     });
     expect(wordsOf(empty)).toEqual(['Nothing to cut yet']);
+  });
+});
+
+describe('the cloth under the pointer', () => {
+  it.each(houses)('$name: in the middle of a cut it is that cut, on its own bolt', (house) => {
+    const input = readPlanFile(house);
+    const plan = planFor(input);
+    const placed = placeBolts({ plan, width: 720, detail: 'screen' });
+    const bolts = plan.bolts.flatMap((bolt) => bolt.cuts.map((cut) => ({ bolt, cut })));
+    for (const group of groupsOf(draw(input).shapes)) {
+      const found = bolts.find(({ cut }) => cut.id === group.key);
+      const { x, y, width, height } = group.bounds ?? { x: 0, y: 0, width: 0, height: 0 };
+      const under = placeUnder(placed, x + width / 2, y + height / 2);
+      expect(under?.on).toBe(found?.bolt.id);
+      expect(under?.at).toBeGreaterThan(found?.cut.at ?? Infinity);
+      expect(under?.at).toBeLessThan((found?.cut.at ?? 0) + (found?.cut.length ?? 0));
+      expect(under?.x).toBeGreaterThan(found?.cut.x ?? Infinity);
+      expect(under?.x).toBeLessThan((found?.cut.x ?? 0) + (found?.cut.across ?? 0));
+    }
+  });
+
+  it('nothing is under the pointer where nothing is drawn', () => {
+    expect(placeUnder(placeBolts({ plan: { bolts: [], remnants: [] }, width: 720, detail: 'screen' }), 5, 5)).toBe(
+      null,
+    );
   });
 });
