@@ -60,6 +60,9 @@ export interface PlannedCloths {
 /** Plans laid before, by cloth and what is cut from it: the face is often the same in every option. */
 export type PlanMemo = Map<string, ClothPlanOutcome>;
 
+/** What a plan needs of a job besides its work. */
+export type ClothOfJob = Pick<Job, 'cloth' | 'cutting' | 'practice'>;
+
 export interface PlanOptions {
   readonly memo?: PlanMemo;
   /** Layouts weighed for each cloth, at the most; absent: `USUAL_BUDGET`. */
@@ -71,7 +74,7 @@ export interface PlanOptions {
 
 /** The joint plan of each cloth that the treatments take. Once cancelled, the rest is laid as far as the first quick look. */
 export function planWork(
-  job: Job,
+  job: ClothOfJob,
   treatments: readonly PlannedTreatment[],
   say: Say,
   { budget, watch = {}, cloth: only, memo = new Map() }: PlanOptions = {},
@@ -114,7 +117,7 @@ function takingOf(treatment: PlannedTreatment, cloth: Cloth): PlannedTreatment |
   return takeoff.length === 0 ? null : { ...treatment, takeoff, cuts };
 }
 
-function pathOf(cloth: Cloth, job: Job): string {
+function pathOf(cloth: Cloth, job: ClothOfJob): string {
   const index = job.cloth.findIndex(({ id }) => id === cloth.id);
   return index < 0 ? `cloth "${cloth.id}"` : at('cloth', index);
 }

@@ -3,7 +3,7 @@ import type { LengthUnit } from '#shared/length.ts';
 import type { ProjectRecord } from '#shared/records/records.ts';
 import { clients } from '#main/portfolio/clients.ts';
 import type { EditsOf } from '#main/portfolio/kept-table.ts';
-import { projects } from '#main/portfolio/projects.ts';
+import { listAcceptedProjects, projects } from '#main/portfolio/projects.ts';
 import { listStandingProposals } from '#main/portfolio/proposals.ts';
 import { refusePromised } from './clients.ts';
 import { readSettings } from './default-settings.ts';
@@ -16,6 +16,10 @@ import { readDocument } from './read-document.ts';
 export function makeProjectRequests(os: Implementer['projects'], { door, now, makeId }: DeskParts) {
   return {
     readProject: os.readProject.handler(({ input }) => door.read((reading) => readDocument(reading, input.id))),
+
+    listAccepted: os.listAccepted.handler(() =>
+      door.read((reading) => listAcceptedProjects(reading).map((id) => readDocument(reading, id))),
+    ),
 
     addProject: os.addProject.handler(({ input }) =>
       door.write((writing) => {

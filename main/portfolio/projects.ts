@@ -1,5 +1,6 @@
 import type { ProjectRecord } from '#shared/records/records.ts';
 import { projectRecord } from '#shared/records/records.ts';
+import { TIERS } from '#shared/words.ts';
 import { sql } from './compile.ts';
 import type { ReadConnection } from './connection.ts';
 import { readMaybeJson, writeMaybeJson } from './json-column.ts';
@@ -55,4 +56,25 @@ export function listProjectsOf(reading: ReadConnection, clientId: string): Proje
     .orderBy('created_at')
     .orderBy('id');
   return reading.all(query.compile()).map(toProject);
+}
+
+/** Ids of the projects, kept and of clients that are kept, in which anything was accepted; oldest first. */
+export function listAcceptedProjects(reading: ReadConnection): string[] {
+  const query = sql
+    .selectFrom('projects')
+    .innerJoin('clients', 'clients.id', 'projects.client_id')
+    .innerJoin('rooms', 'rooms.project_id', 'projects.id')
+    .innerJoin('openings', 'openings.room_id', 'rooms.id')
+    .innerJoin('treatments', 'treatments.opening_id', 'openings.id')
+    .select('projects.id')
+    .distinct()
+    .where('treatments.decision', 'in', [...TIERS])
+    .where('treatments.removed_at', 'is', null)
+    .where('openings.removed_at', 'is', null)
+    .where('rooms.removed_at', 'is', null)
+    .where('projects.removed_at', 'is', null)
+    .where('clients.removed_at', 'is', null)
+    .orderBy('projects.created_at')
+    .orderBy('projects.id');
+  return reading.all(query.compile()).map(({ id }) => id);
 }

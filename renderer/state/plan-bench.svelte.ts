@@ -1,9 +1,8 @@
 /** The joint plans of a project as its screen holds them: laid in a worker, with progress, stopped by whoever looks. */
 import type { ClothPlan } from '#app/plan/plan-cloth.ts';
-import type { WorkLaid } from '#app/pricing/plan-work.ts';
 import type { Fault } from '#shared/fault.ts';
-import type { Job } from '#shared/job.ts';
 import { askWorker } from './ask-worker.ts';
+import type { PlanQuestion } from './plan-messages.ts';
 
 export class PlanBench {
   plans: readonly ClothPlan[] | null = $state.raw(null);
@@ -18,12 +17,12 @@ export class PlanBench {
   #end: () => void = () => undefined;
 
   /** Lays anew; what was asked before is forgotten, and shown until the first answer. */
-  lay(job: Job, of: WorkLaid): void {
+  lay(question: PlanQuestion): void {
     this.#end();
     this.laying = 0;
     this.stopped = false;
     this.broken = null;
-    this.#end = askWorker({ ask: 'plans', job, of }, (answer) => {
+    this.#end = askWorker(question, (answer) => {
       switch (answer.tell) {
         case 'progress':
           this.laying = answer.share;

@@ -1,5 +1,6 @@
 /** What the page and its planning worker say to each other. */
 import type { ClothPlan } from '#app/plan/plan-cloth.ts';
+import type { NamedJob } from '#app/pricing/plan-together.ts';
 import type { WorkLaid } from '#app/pricing/plan-work.ts';
 import type { Fault } from '#shared/fault.ts';
 import type { Job } from '#shared/job.ts';
@@ -17,11 +18,12 @@ export interface AddedCloth {
   readonly shared: boolean;
 }
 
-export type PlanQuestion = { readonly job: Job; readonly of: WorkLaid } & (
-  | { readonly ask: 'plans' }
+export type PlanQuestion =
+  | { readonly ask: 'plans'; readonly job: Job; readonly of: WorkLaid }
   /** `treatment` is its path: `Nursery/East window/Panels`. */
-  | { readonly ask: 'added'; readonly treatment: string }
-);
+  | { readonly ask: 'added'; readonly job: Job; readonly of: WorkLaid; readonly treatment: string }
+  /** The accepted work of several projects. */
+  | { readonly ask: 'together'; readonly jobs: readonly NamedJob[] };
 
 export type PlanAnswer =
   | { readonly tell: 'progress'; readonly share: number }

@@ -4,7 +4,9 @@
  */
 import { marginalCloth } from '#app/plan/marginal-cloth.ts';
 import { planJob } from '#app/pricing/plan-job.ts';
+import { planTogether } from '#app/pricing/plan-together.ts';
 import { pickWork, planWork } from '#app/pricing/plan-work.ts';
+import type { PlannedCloths, PlanOptions } from '#app/pricing/plan-work.ts';
 import { takeOffJob } from '#app/pricing/price-job.ts';
 import { speaker } from '#app/estimating/say.ts';
 import { ticks } from '#shared/length.ts';
@@ -15,13 +17,14 @@ const QUICK = 20_000;
 /** Progress is told at steps of this share, not at every layout. */
 const TOLD_STEP = 0.02;
 
-function tell(answer: PlanAnswer): void {
-  postMessage(answer);
+function tell(told: PlanAnswer): void {
+  postMessage(told);
 }
 
-function layPlans({ job, of }: PlanQuestion): void {
-  const first = planJob(job, of, { budget: QUICK });
-  const proved = first.plans.every(({ plan }) => plan.gap === 0);
+/** First a quick look, then, unless that is proved best, the whole search. */
+function layPlans(plan: (options: PlanOptions) => PlannedCloths): void {
+  const first = plan({ budget: QUICK });
+  const proved = first.plans.every((each) => each.plan.gap === 0);
   tell({ tell: 'plans', plans: first.plans, faults: first.faults, rough: !proved });
   if (proved) return;
   let told = 0;
@@ -30,11 +33,11 @@ function layPlans({ job, of }: PlanQuestion): void {
     told = share;
     tell({ tell: 'progress', share });
   };
-  const whole = planJob(job, of, { watch: { progress } });
+  const whole = plan({ watch: { progress } });
   tell({ tell: 'plans', plans: whole.plans, faults: whole.faults, rough: false });
 }
 
-function listAdded({ job, of }: PlanQuestion, treatment: string): readonly AddedCloth[] {
+function listAdded({ job, of, treatment }: Extract<PlanQuestion, { ask: 'added' }>): readonly AddedCloth[] {
   const say = speaker(job.units, job.locale);
   const { planned, treatments } = takeOffJob(job);
   const work = pickWork(job, planned, treatments, of);
@@ -50,10 +53,20 @@ function listAdded({ job, of }: PlanQuestion, treatment: string): readonly Added
   });
 }
 
+function answer(question: PlanQuestion): void {
+  switch (question.ask) {
+    case 'plans':
+      return layPlans((options) => planJob(question.job, question.of, options));
+    case 'together':
+      return layPlans((options) => planTogether(question.jobs, options));
+    case 'added':
+      return tell({ tell: 'added', added: listAdded(question) });
+  }
+}
+
 addEventListener('message', ({ data }: MessageEvent<PlanQuestion>) => {
   try {
-    if (data.ask === 'plans') layPlans(data);
-    else tell({ tell: 'added', added: listAdded(data, data.treatment) });
+    answer(data);
   } catch (error) {
     tell({ tell: 'broken', says: error instanceof Error ? (error.stack ?? error.message) : String(error) });
   }

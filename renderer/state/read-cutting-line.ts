@@ -1,6 +1,5 @@
 /** What the short forms of the cut plan make of what is written in them. */
-import type { Ticks } from '#shared/length.ts';
-import type { LengthUnit } from '#shared/length.ts';
+import type { LengthUnit, Ticks } from '#shared/length.ts';
 import { readClothLength, readLengthField } from './read-field.ts';
 import type { FieldReading } from './read-field.ts';
 

@@ -10,14 +10,6 @@ export const PLACES = [
 export type PlaceName = (typeof PLACES)[number]['place'];
 
 export const LATER_PLACES = {
-  workroom: {
-    title: 'Workroom',
-    goesHere:
-      'Here will stand what is to be bought and made: one list for each supplier over all accepted work, a cut plan for every bolt, a work order to cut and sew from, and the dates.',
-    meanwhile:
-      "Until then, every treatment's cuts and orders stand in its working, on the right of the worksheet, and on the decorator's copy of the proposal.",
-    link: { text: 'Go to the clients', place: 'clients' },
-  },
   money: {
     title: 'Money',
     goesHere: 'Here will stand deposits, invoices, payments, and what the year has brought.',
@@ -26,6 +18,10 @@ export const LATER_PLACES = {
     link: { text: 'Go to the proposals', place: 'proposals' },
   },
 } as const;
+
+/** What the workroom does not have yet, and where it stands meanwhile. */
+export const WORKROOM_LATER =
+  'One purchase list for each supplier, work orders and dates will stand here too. Until then the work sheets of a project are printed from its page.';
 
 export const TROUBLE_TITLES = {
   newer: 'This portfolio was written by a newer Linenfold',

@@ -98,6 +98,8 @@ export const contract = {
   },
   projects: {
     readProject: base.input(byId).output(projectDocument),
+    /** Every project of which the client accepted anything, oldest first: what is bought and made together. */
+    listAccepted: base.input(nothing).output(z.array(projectDocument)),
     addProject: base.input(z.object({ clientId: recordId, name: z.string().min(1).max(400) })).output(projectRecord),
     editProject: base.input(byId.extend({ changes: projectFields })).output(projectRecord),
     removeProject: base.input(byId).output(nothing),

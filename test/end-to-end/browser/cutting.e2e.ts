@@ -107,4 +107,15 @@ describe('the cut plan', () => {
       /Cut together with the rest of the house it adds [\d.½¼¾]+ yd of\s+Larch stripe/,
     );
   });
+
+  it('the workroom lays what was accepted, project by project as they are ticked', async () => {
+    const { page } = program;
+    await link(page, 'Workroom').click();
+    const together = page.getByRole('region', { name: 'Larch stripe', exact: true });
+    await together.getByRole('img', { name: /^Cut plan to scale\. Bolt 1: 6 cuts/ }).waitFor();
+    await page.getByLabel('Ada Fenn').uncheck();
+    await expect.poll(() => together.count()).toBe(0);
+    await page.getByLabel('Ada Fenn').check();
+    await together.waitFor();
+  });
 });

@@ -76,6 +76,7 @@ export const STORY: readonly Step[] = [
   step('projects.editProject', changes({ name: 'Next year', units: 'cm', practice: { sideHem: 7 } }, 'later')),
   step('projects.removeProject', byId('later')),
   step('projects.readProject', byId('later'), { fails: 'NOT_FOUND' }),
+  step('projects.listAccepted', nothing),
   step('projects.restoreProject', byId('later')),
   step('projects.readProject', byId('later')),
 
