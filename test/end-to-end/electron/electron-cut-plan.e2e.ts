@@ -1,0 +1,21 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { waitForDesk } from '../wait-for-desk.ts';
+import { openInElectron, type OpenElectron } from './electron-shell.ts';
+
+describe('the cut plan in Electron', () => {
+  let program: OpenElectron;
+  beforeAll(async () => {
+    program = await openInElectron();
+    await waitForDesk(program.page);
+  });
+  afterAll(() => program.close());
+
+  it("is laid in a worker of the page's own, served by the program's scheme", async () => {
+    const { page } = program;
+    await page.getByRole('button', { name: 'Open the sample household' }).click();
+    await page.getByRole('link', { name: 'Cut plan', exact: true }).click();
+    const cloth = page.getByRole('region', { name: 'Larch stripe', exact: true });
+    await cloth.getByRole('button', { name: /^East window 1:/ }).waitFor();
+    await expect.poll(() => cloth.textContent()).toMatch(/no layout of these cuts takes less|No layout takes less than/);
+  });
+});
