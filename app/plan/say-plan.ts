@@ -25,7 +25,7 @@ export function sayPlan(input: PlanInput, plan: PlanFigures, say: Say): WorkingS
     const formula = `${bolt.cuts.length} cuts, ${say.cloth(bolt.used)} to the last one's end, ${say.cloth(waste)} of it between and beside them`;
     const rests =
       bolt.kind === 'remnant' ? 'on hand: adds nothing to the order' : 'the first right place in the repeat each';
-    steps.push(step(`plan-bolt-${bolt.id}`, `${bolt.kind} ${bolt.id}`, formula, say.cloth(bolt.ordered), rests));
+    steps.push(step(`plan-bolt-${bolt.id}`, nameOn(bolt), formula, say.cloth(bolt.ordered), rests));
   }
   steps.push(
     step(
@@ -51,14 +51,13 @@ export function sayPlan(input: PlanInput, plan: PlanFigures, say: Say): WorkingS
     ),
   );
   if (plan.handbook !== null) {
-    const saved = plan.handbook - plan.ordered;
     steps.push(
       step(
         'plan-handbook',
         'by the chart',
-        `${say.cloth(plan.handbook)} − ${say.cloth(plan.ordered)} = ${say.cloth(saved)}, ${say.number((100 * saved) / Math.max(1, plan.handbook), 1)} %`,
+        compareHandbook(plan.handbook, plan.ordered, say),
         say.cloth(plan.handbook),
-        'every cut by itself; the saving is a reserve for flaws',
+        'every cut by itself; what the plan saves is a reserve for flaws',
       ),
     );
   }
@@ -83,6 +82,18 @@ export function sayPlan(input: PlanInput, plan: PlanFigures, say: Say): WorkingS
       ),
     );
   return steps;
+}
+
+function nameOn({ kind, id }: PlanFigures['bolts'][number]): string {
+  return id.toLowerCase().startsWith(kind) ? id : `${kind} ${id}`;
+}
+
+/** Flaws, fixed cuts and short bolts can make a plan longer than the chart, which knows none of them. */
+function compareHandbook(handbook: number, ordered: number, say: Say): string {
+  const [more, less] = handbook >= ordered ? [handbook, ordered] : [ordered, handbook];
+  const share = say.number((100 * (more - less)) / Math.max(1, handbook), 1);
+  const word = handbook >= ordered ? 'saved' : 'more, for flaws, fixed cuts and bolts that the chart does not know';
+  return `${say.cloth(more)} − ${say.cloth(less)} = ${say.cloth(more - less)}, ${share} % ${word}`;
 }
 
 function nameOf(input: PlanInput, id: string): string {
