@@ -64,6 +64,7 @@ export interface PracticeNumbers {
   readonly orderStep: string;
   readonly remnant: Readonly<Record<keyof RemnantSize, number>>;
   readonly bracketSpacing: number;
+  readonly pleatsClothWidth: number;
   readonly spacing: Readonly<Record<keyof HeadingSpacing, number>>;
   readonly tab: Readonly<Record<keyof TabAllowances, number>>;
   readonly pocket: Readonly<Record<keyof PocketAllowances, number>>;
@@ -93,6 +94,7 @@ export const INCH_NUMBERS: PracticeNumbers = {
   orderStep: '0.25 yd',
   remnant: { length: 36, width: 18 },
   bracketSpacing: 48,
+  pleatsClothWidth: 54,
   spacing: { grommet: 6.5, grommetEdge: 2, glider: 2.375, waveEnds: 2, tab: 7, hook: 3, clip: 6 },
   tab: { width: 2, drop: 3, seam: 0.5 },
   pocket: { turn: 0.5, ease: 0.5 },
@@ -126,6 +128,7 @@ export const CENTIMETRE_NUMBERS: PracticeNumbers = {
   orderStep: '0.1 m',
   remnant: { length: 100, width: 45 },
   bracketSpacing: 120,
+  pleatsClothWidth: 137,
   spacing: { grommet: 16.5, grommetEdge: 5, glider: 6, waveEnds: 5, tab: 18, hook: 8, clip: 15 },
   tab: { width: 5, drop: 7.5, seam: 1.5 },
   pocket: { turn: 1.5, ease: 1.5 },
@@ -169,6 +172,7 @@ export function defaultPractice(unit: LengthUnit): Practice {
     remnant: lengths(numbers.remnant),
     bracketSpacing: length(numbers.bracketSpacing),
     pleatsPerWidth: PLEATS_PER_WIDTH,
+    pleatsClothWidth: length(numbers.pleatsClothWidth),
     spacing: lengths(numbers.spacing),
     tab: lengths(numbers.tab),
     pocket: lengths(numbers.pocket),

@@ -115,6 +115,8 @@ export interface Practice {
   readonly bracketSpacing: Ticks;
   /** Pleats in one width at the usual fullness; half widths round down. */
   readonly pleatsPerWidth: number;
+  /** The width of cloth that `pleatsPerWidth` counts on: much wider or narrower cloth is counted by its flat width. */
+  readonly pleatsClothWidth: Ticks;
   readonly spacing: HeadingSpacing;
   readonly tab: TabAllowances;
   readonly pocket: PocketAllowances;

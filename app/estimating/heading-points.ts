@@ -6,7 +6,7 @@ import { exhaustive } from '#shared/fault.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { finishedWidth } from './finished-width.ts';
 import { countPleats } from './pleats.ts';
-import type { Pleats } from './pleats.ts';
+import type { CountedPleats } from './pleats.ts';
 import { toNearestTick, upToEven, upToWhole } from './round.ts';
 import { wavePiece } from './wave.ts';
 
@@ -16,7 +16,7 @@ export interface HeadingPoints {
   readonly count: number;
   /** Between two, in ticks of flat cloth (pleats: of finished width), unrounded. */
   readonly space: number;
-  readonly pleats: Pleats | null;
+  readonly pleats: CountedPleats | null;
 }
 
 const NONE: HeadingPoints = { what: 'none', count: 0, space: 0, pleats: null };
@@ -30,7 +30,7 @@ export function countPoints(panels: PanelsTreatment, made2: number, halves: numb
     case 'pinch-pleat':
     case 'goblet':
     case 'box-pleat': {
-      const pleats = halves === null ? null : countPleats(panels, made2, halves);
+      const pleats = countPleats(panels, made2, halves);
       return pleats ? { what: 'pleat', count: pleats.count, space: pleats.space, pleats } : NONE;
     }
     case 'grommet': {

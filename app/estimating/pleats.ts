@@ -1,8 +1,7 @@
-/**
- * Pleats and spaces of one piece. Five pleats a width at the usual fullness, half widths rounding down (a published
- * table: 1 width 5, 1 1/2 7, 2 10, 2 1/2 12-13, 3 15). Returns and overlap hang flat.
- */
+/** Pleats and spaces of one piece: their number by `count-pleats.ts`. Returns and overlap hang flat. */
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
+import { countPleatsOf } from './count-pleats.ts';
+import type { PleatCount } from './count-pleats.ts';
 import { finishedWidth } from './finished-width.ts';
 
 export interface Pleats {
@@ -13,15 +12,27 @@ export interface Pleats {
   readonly space: number;
 }
 
-/** Null for pieces too narrow for two pleats. `made2` is twice the flat width made, `halvesMade` the widths in halves. */
-export function countPleats(panels: PanelsTreatment, made2: number, halvesMade: number): Pleats | null {
+/** Pleats with what their number rests on. */
+export interface CountedPleats extends Pleats {
+  readonly counted: PleatCount;
+}
+
+/**
+ * Null for pieces too narrow for two pleats. `made2` is twice the flat width made, `halvesMade` the widths in halves, null
+ * for cloth used sideways.
+ */
+export function countPleats(panels: PanelsTreatment, made2: number, halvesMade: number | null): CountedPleats | null {
   const pieces = panels.pieces;
-  const halves = halvesMade / pieces;
-  const twice = panels.practice.pleatsPerWidth * halves;
-  const count = (twice - (twice % 2)) / 2;
+  const counted = countPleatsOf(panels, made2, halvesMade);
+  const { count } = counted;
   if (count < 2) return null;
   const finished = finishedWidth(panels) / pieces;
   const flat = made2 / 2 / pieces;
   const hangsFlat = (panels.returns.left + panels.returns.right + panels.overlap) / pieces;
-  return { count, pleat: (flat - finished) / count, space: (finished - hangsFlat) / (count - 1) };
+  return {
+    count,
+    counted,
+    pleat: (flat - finished) / count,
+    space: (finished - hangsFlat) / (count - 1),
+  };
 }

@@ -12,6 +12,11 @@ export function toNearestWhole(num: number, den: number): number {
   return Number((2n * BigInt(num) + BigInt(den)) / (2n * BigInt(den)));
 }
 
+/** `num / den` to the nearest whole number, halves down: 7 1/2 is 7, and 9.55 is 10. `num` is not negative. */
+export function toNearestHalvesDown(num: number, den: number): number {
+  return Math.max(0, upToWhole(2 * num - den, 2 * den));
+}
+
 /** Whole times that `den` goes into `num`: neither is negative, `den` above zero. */
 export function downToWhole(num: number, den: number): number {
   return Number(BigInt(num) / BigInt(den));

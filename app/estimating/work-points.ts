@@ -2,6 +2,7 @@
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import type { HeadingPoints } from './heading-points.ts';
+import type { CountedPleats } from './pleats.ts';
 import { toNearestTick } from './round.ts';
 import { step } from './say.ts';
 import type { Say } from './say.ts';
@@ -15,6 +16,19 @@ const NAMES: Readonly<Record<Exclude<HeadingPoints['what'], 'none'>, string>> = 
   hook: 'hooks in a piece',
 };
 
+function workCount(panels: PanelsTreatment, { count, counted }: CountedPleats, say: Say): WorkingStep {
+  const { pleatsPerWidth, pleatsClothWidth } = panels.practice;
+  const formula =
+    counted.halves === null
+      ? `${pleatsPerWidth} × ${say.length(counted.cloth)} ÷ ${say.length(pleatsClothWidth)}, to the nearest`
+      : `${pleatsPerWidth} × ${say.widths(counted.halves)}${counted.halves % 2 === 0 ? '' : ', down'}`;
+  const rests =
+    counted.halves === null
+      ? 'practice: pleats in a width of the usual cloth; wider or narrower cloth, or cloth run sideways, by its flat width'
+      : 'practice: pleats in a width, half widths round down';
+  return step('points', NAMES.pleat, formula, String(count), rests);
+}
+
 export function workPoints(panels: PanelsTreatment, points: HeadingPoints, say: Say): WorkingStep[] {
   const { what, count, pleats } = points;
   if (what === 'none') return [];
@@ -26,7 +40,7 @@ export function workPoints(panels: PanelsTreatment, points: HeadingPoints, say: 
   switch (what) {
     case 'pleat':
       return [
-        ...one(`${panels.practice.pleatsPerWidth} a width`, 'practice: pleats in a width, half widths round down'),
+        ...(pleats ? [workCount(panels, pleats, say)] : []),
         ...(pleats
           ? [
               step(

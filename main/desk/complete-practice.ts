@@ -46,6 +46,7 @@ export function completePractice(given: WirePractice, unit: LengthUnit): WirePra
     orderStep: say(base.orderStep),
     bracketSpacing: say(base.bracketSpacing),
     pleatsPerWidth: base.pleatsPerWidth,
+    pleatsClothWidth: say(base.pleatsClothWidth),
     ...practiceWithUnits(given, unit),
   };
 }

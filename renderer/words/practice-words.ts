@@ -14,6 +14,7 @@ export const SETTING_WORDS = {
   bracketSpacing: 'between two brackets, at the most',
   shrinkage: 'lost in washing before cutting',
   pleatsPerWidth: 'pleats in one width',
+  pleatsClothWidth: 'width of cloth that pleats are counted on',
   orderStep: 'orders go up to',
 } as const;
 

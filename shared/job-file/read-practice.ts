@@ -62,6 +62,7 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     remnant: lengths(given.remnant, under.remnant),
     bracketSpacing: length(given.bracketSpacing, under.bracketSpacing),
     pleatsPerWidth: given.pleatsPerWidth ?? under.pleatsPerWidth,
+    pleatsClothWidth: length(given.pleatsClothWidth, under.pleatsClothWidth),
     spacing: lengths(given.spacing, under.spacing),
     tab: lengths(given.tab, under.tab),
     pocket: lengths(given.pocket, under.pocket),

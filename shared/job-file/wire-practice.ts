@@ -169,6 +169,12 @@ export const wirePractice = z
       'Pleats in one width at the usual fullness.',
       PLEATS_PER_WIDTH,
     ),
+    pleatsClothWidth: setting(
+      wireLength,
+      'The width of cloth that pleatsPerWidth counts on; cloth more than a tenth wider or narrower, and cloth run sideways, is counted by its flat width.',
+      INCH_NUMBERS.pleatsClothWidth,
+      CENTIMETRE_NUMBERS.pleatsClothWidth,
+    ),
     spacing: lengths(
       {
         grommet: 'Between two grommets, at the most.',
