@@ -51,9 +51,12 @@ export function fullnessOf(panels: PanelsTreatment, made2: number): number {
   return made2 / 2 / finishedWidth(panels);
 }
 
-/** The step between two counts, in halves: whole widths of all pieces together, or half a width of each piece. */
-export function widthStep(panels: PanelsTreatment): number {
-  return panels.practice.widthRounding === 'up' ? 2 : panels.pieces;
+/**
+ * The step between two counts, in halves: whole widths of all pieces together, or half a width of each piece. More than
+ * two pieces have half widths each even then: nobody cuts a width in three (common practice: whole or half widths only).
+ */
+export function widthStep(panels: Pick<PanelsTreatment, 'pieces' | 'practice'>): number {
+  return panels.practice.widthRounding === 'up' ? Math.max(2, panels.pieces) : panels.pieces;
 }
 
 /** Widths asked for by fullness, or given for still panels. `checkPanels` has refused what would never end. */
@@ -76,8 +79,10 @@ export function countWidths(panels: PanelsTreatment, usable: Ticks): CountedWidt
 function roundedHalves(panels: PanelsTreatment, flatMilli: number, usable: Ticks): number {
   const pieces = panels.pieces;
   switch (panels.practice.widthRounding) {
-    case 'up':
-      return 2 * Math.max(1, upToWhole(flatMilli, 1000 * usable));
+    case 'up': {
+      const grid = widthStep(panels);
+      return grid * Math.max(1, upToWhole(2 * flatMilli, 1000 * usable * grid));
+    }
     case 'half-up':
       return pieces * Math.max(1, upToWhole(2 * flatMilli, 1000 * usable * pieces));
     case 'nearest-half':

@@ -29,12 +29,13 @@ export function linesUp(layer: BackCloth, faceUsable: Ticks): boolean {
   return layer.usableWidth === faceUsable;
 }
 
-/** Widths of a layer, in halves: the face's own where it is as wide, else whole widths on its own. */
+/** Widths of a layer, in halves: the face's own where it is as wide, else on its own, whole ones unless several pieces share them. */
 export function layerHalves(
   panels: PanelsTreatment,
   layer: BackCloth,
   face: { readonly usable: Ticks; readonly counted: CountedWidths | null; readonly made2: number },
 ): number {
   if (face.counted && linesUp(layer, face.usable)) return face.counted.halves;
-  return 2 * Math.max(1, upToWhole(layerFlat2(panels, layer, face.made2), 2 * layer.usableWidth));
+  const grid = Math.max(2, panels.pieces);
+  return grid * Math.max(1, upToWhole(layerFlat2(panels, layer, face.made2), grid * layer.usableWidth));
 }

@@ -107,7 +107,7 @@ function workWidths(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace, sa
   const halves = laid.counted?.halves ?? 0;
   const flat = flatAsked(panels);
   const rounding = {
-    up: 'up to whole widths',
+    up: panels.pieces > 2 ? 'each piece up to half widths' : 'up to whole widths',
     'half-up': 'each piece up to half widths',
     'nearest-half': 'each piece to the nearest half width',
   }[practice.widthRounding];
