@@ -11,7 +11,7 @@ import type { Cut } from './cut-cloth.ts';
 import { labourOfBands, layBands, workBand } from './bands.ts';
 import { countPhases, cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
 import { finishedWidth } from './finished-width.ts';
-import { countWidths, flatAsked, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
+import { countWidths, flatAsked, flatAskedMilli, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
 import type { CountedWidths } from './count-widths.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
 import { labourOf } from './labour-of-panels.ts';
@@ -206,6 +206,8 @@ function offerFewer(panels: PanelsTreatment, face: FaceCloth, counted: CountedWi
   const fewer = measureWidths(panels, face.usableWidth, halves);
   const least = panels.practice.leastFullness[panels.heading] / 1000;
   if (fewer.made2 <= 0 || fewer.fullnessMade < least) return null;
+  // The pitch of a wave tape is fixed: with less cloth than the gliders ask it cannot hang.
+  if (panels.heading === 'wave' && 1000 * fewer.made2 < 2 * flatAskedMilli(panels)) return null;
   const made = say.number(fewer.fullnessMade);
   return {
     halfWidths: halves,

@@ -22,6 +22,7 @@ import { checkSwags } from './swags/check-swags.ts';
 import { estimateSwags } from './swags/estimate-swags.ts';
 import { checkValance } from './valance/check-valance.ts';
 import { estimateValance } from './valance/estimate-valance.ts';
+import { warnPanels } from './warn-panels.ts';
 
 /** A take-off with what only some kinds have: empty where a kind has nothing to say. */
 export interface MadeTreatment {
@@ -78,7 +79,8 @@ export function estimateTreatment(
   switch (treatment.kind) {
     case 'panels': {
       const estimate = estimatePanels(treatment, face, behind, given);
-      return { estimate, cuts: cutsOfPanels(treatment, estimate, face, behind), sheet: null, ...quiet };
+      const warnings = warnPanels(treatment, estimate, given.say);
+      return { estimate, cuts: cutsOfPanels(treatment, estimate, face, behind), sheet: null, advice: [], warnings };
     }
     case 'valance': {
       const estimate = estimateValance(treatment, face, behind, given);

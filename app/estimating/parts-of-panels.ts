@@ -2,6 +2,7 @@
 import { exhaustive } from '#shared/fault.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { Part } from '#shared/parts.ts';
+import { flatAsked } from './count-widths.ts';
 import type { HeadingPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
 import { halvesUpToTick, upToWhole } from './round.ts';
@@ -10,7 +11,9 @@ export function partsOf(panels: PanelsTreatment, laid: LaidFace, points: Heading
   const { quantity, returns } = panels;
   const pieces = panels.pieces;
   const joins = laid.counted?.joins ?? 0;
-  const tape: Part = { part: 'headingTape', length: halvesUpToTick(laid.made2) * quantity };
+  // A wave tape has its pitch: as many spaces as the gliders leave, whatever cloth was taken.
+  const taped = panels.heading === 'wave' ? flatAsked(panels) : halvesUpToTick(laid.made2);
+  const tape: Part = { part: 'headingTape', length: taped * quantity };
   return [
     { part: 'rod', length: (panels.rodWidth + returns.left + returns.right) * quantity },
     { part: 'bracket', count: countBrackets(panels) * quantity },

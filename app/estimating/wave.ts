@@ -1,5 +1,6 @@
 /**
- * Wave headings on carriers: the gliders decide. Spaces = track of one panel over the glider spacing, up; gliders are
+ * Wave headings on carriers: the gliders decide. The track of one panel is its finished width, since it hangs round its
+ * return and over its half of the overlap. Spaces = that track over the glider spacing, up; gliders are
  * made even, so that both edges turn the same way; the flat width is spaces times the pitch of the tape and the ends
  * (common practice). The pitch is glider spacing times fullness.
  */

@@ -1,6 +1,7 @@
 /** The working of what stands along the heading: how many, how far apart, and by which rule. */
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { WorkingStep } from '#shared/result.ts';
+import { finishedWidth } from './finished-width.ts';
 import type { HeadingPoints } from './heading-points.ts';
 import type { CountedPleats } from './pleats.ts';
 import { toNearestTick } from './round.ts';
@@ -67,8 +68,8 @@ export function workPoints(panels: PanelsTreatment, points: HeadingPoints, say: 
       );
     case 'glider':
       return one(
-        `${say.length(panels.rodWidth)} ÷ ${panels.pieces} ÷ ${say.length(spacing.glider)}, up, and 1, made even`,
-        'the gliders decide the flat width: spaces × spacing × fullness, and the ends',
+        `${say.length(finishedWidth(panels))} ÷ ${panels.pieces} ÷ ${say.length(spacing.glider)}, up, and 1, made even`,
+        'the track of one panel, round its returns and over the overlap; the gliders decide the flat width: spaces × spacing × fullness, and the ends',
       );
     case 'tab':
       return one(
