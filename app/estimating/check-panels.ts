@@ -5,8 +5,10 @@ import { at } from '#shared/fault.ts';
 import { formatLengthWithUnit } from '#shared/format-length.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { LengthUnit } from '#shared/length.ts';
+import { checkPanelMeasures } from './check-panel-measures.ts';
 import { headingTurn } from './heading-turn.ts';
 import { countWidths, flatAskedMilli, measureWidths } from './count-widths.ts';
+import type { TellFault } from './tell-fault.ts';
 
 /** More widths than any window takes: beyond it a number was mistyped, and counting on would only hide it. */
 export const MOST_WIDTHS = 1000;
@@ -54,13 +56,12 @@ export function checkPanels(
       'give the turn of one edge, such as 3 in',
     );
   checkBolts(panels, face, behind, fault, say);
+  checkPanelMeasures(panels, face, fault, say);
   const allowance = practice.lining;
   if (panels.finishedLength + allowance.headingAllowance + allowance.bottomHem - allowance.shorter <= 0)
     fault('practice.lining.shorter', 'is more than the lining is long', 'give about 1 in');
   return faults;
 }
-
-type TellFault = (field: string, wrong: string, right: string) => void;
 
 /** No cut may be longer than a whole piece of its cloth. */
 function checkBolts(

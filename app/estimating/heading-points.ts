@@ -8,6 +8,7 @@ import { finishedWidth } from './finished-width.ts';
 import { countPleats } from './pleats.ts';
 import type { CountedPleats } from './pleats.ts';
 import { toNearestTick, upToEven, upToWhole } from './round.ts';
+import { coveredWidth } from './still-panels.ts';
 import { wavePiece } from './wave.ts';
 
 /** What stands in a row along the heading of one piece. */
@@ -49,7 +50,7 @@ export function countPoints(panels: PanelsTreatment, made2: number, halves: numb
       return evenly('clip', flat2, spacing.clip);
     case 'pencil-pleat': {
       // Hooks sit on the gathered heading, not on the flat cloth.
-      return evenly('hook', (2 * finishedWidth(panels)) / pieces, spacing.hook);
+      return evenly('hook', (2 * coveredWidth(panels, made2)) / pieces, spacing.hook);
     }
     case 'rod-pocket':
       return NONE;

@@ -2,7 +2,7 @@
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { countPleatsOf } from './count-pleats.ts';
 import type { PleatCount } from './count-pleats.ts';
-import { finishedWidth } from './finished-width.ts';
+import { coveredWidth } from './still-panels.ts';
 
 export interface Pleats {
   /** In one piece. */
@@ -26,7 +26,7 @@ export function countPleats(panels: PanelsTreatment, made2: number, halvesMade: 
   const counted = countPleatsOf(panels, made2, halvesMade);
   const { count } = counted;
   if (count < 2) return null;
-  const finished = finishedWidth(panels) / pieces;
+  const finished = coveredWidth(panels, made2) / pieces;
   const flat = made2 / 2 / pieces;
   const hangsFlat = (panels.returns.left + panels.returns.right + panels.overlap) / pieces;
   return {

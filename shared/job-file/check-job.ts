@@ -9,6 +9,7 @@ import type { Ticks } from '../length.ts';
 import { parseLength } from '../parse-length.ts';
 import { CLOTH_ROLES } from '../words.ts';
 import { checkCutting } from './check-cutting.ts';
+import { checkInsideMount } from './check-inside-mount.ts';
 import { checkPanelsFile } from './check-panels-file.ts';
 import { CheckTools } from './check-tools.ts';
 import { LOOSE, readable } from './readable.ts';
@@ -102,6 +103,12 @@ function checkRepeat(tools: CheckTools, cloth: Partial<Omit<WireCloth, 'role' | 
   const vertical = tools.length(cloth.repeat?.vertical, at(path, 'repeat.vertical'));
   tools.length(cloth.repeat?.horizontal, at(path, 'repeat.horizontal'));
   const match = cloth.repeat?.match;
+  if (match === undefined && cloth.repeat?.horizontal !== undefined && cloth.repeat.vertical === undefined)
+    tools.fault(
+      at(path, 'repeat.vertical'),
+      'is missing, yet the pattern repeats across',
+      'give the vertical repeat, or "match": "none" for a stripe along the cloth',
+    );
   if ((match === 'straight' || match === 'half-drop') && (vertical === null || vertical === 0))
     tools.fault(
       at(path, 'repeat.vertical'),
@@ -217,6 +224,7 @@ function readOpening(tools: CheckTools, item: unknown, path: string, ceiling: Ti
     if (!treatment.success) return;
     const where = at(at(path, 'treatments'), index);
     checkStacks(tools, treatment.data, where);
+    checkInsideMount(tools, treatment.data, where, wide);
     if (treatment.data['kind'] === 'panels')
       checkPanelsFile(tools, treatment.data, where, { ceiling, sill: sillHeight, width: wide, height: high });
   });

@@ -124,7 +124,7 @@ describe('rods and weights', () => {
   it('a pole has two finials; a wave track, a rod inside the frame and one round a bay have none', () => {
     expect(counted({})).toMatchObject({ finial: 2 });
     expect(counted({ panels: { heading: 'wave' } })).not.toHaveProperty('finial');
-    expect(counted({ panels: { mount: { where: 'inside' } } })).not.toHaveProperty('finial');
+    expect(counted({ panels: { rodWidth: 60, mount: { where: 'inside' } } })).not.toHaveProperty('finial');
   });
   it('weights at corners and joins: a pair of 2 widths each has 4 corners and 2 joins', () => {
     expect(counted({ panels: { widths: 2 } })).toMatchObject({ weight: 6 });
