@@ -6,11 +6,12 @@ import { TICKS_PER_INCH, ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
 import { cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
-import type { Labour } from './estimate.ts';
+import type { EstimateGiven, Labour } from './estimate.ts';
 import type { LaidFace } from './laid-face.ts';
 import { downToWhole, halvesUpToTick, upToWhole } from './round.ts';
 import { step } from './say.ts';
 import type { Say } from './say.ts';
+import { gramsOf } from './weigh-layer.ts';
 
 export interface LaidBand {
   readonly band: Band;
@@ -24,14 +25,18 @@ export interface LaidBand {
 }
 
 /** Every band whose cloth is known; `check-job.ts` has refused the others. */
-export function layBands(panels: PanelsTreatment, laid: LaidFace, clothOf: (id: string) => Cloth | null): LaidBand[] {
+export function layBands(
+  panels: PanelsTreatment,
+  laid: LaidFace,
+  { clothOf, massOf }: Pick<EstimateGiven, 'clothOf' | 'massOf'>,
+): LaidBand[] {
   return panels.bands.flatMap((band) => {
     const cloth = clothOf(band.cloth);
-    return cloth ? [layBand(panels, band, cloth, laid)] : [];
+    return cloth ? [layBand(panels, band, cloth, laid, massOf(cloth))] : [];
   });
 }
 
-function layBand(panels: PanelsTreatment, band: Band, cloth: Cloth, laid: LaidFace): LaidBand {
+function layBand(panels: PanelsTreatment, band: Band, cloth: Cloth, laid: LaidFace, mass: number): LaidBand {
   const { practice, quantity } = panels;
   const cutWidth = stripWidth(panels, band);
   const along = runsAcross(band);
@@ -68,7 +73,8 @@ function layBand(panels: PanelsTreatment, band: Band, cloth: Cloth, laid: LaidFa
       handbook,
       plan,
       order: orderLength(cloth, base, orderExtra(cloth, practice.orderExtra), practice.orderStep),
-      grams: 0,
+      // A strip stays in the panel with its seams: along the hem as wide as the panels are made, else as long as their cut.
+      grams: gramsOf({ width: cutWidth, length: along ? made * quantity : cut.plain * strips }, mass),
     },
   };
 }

@@ -6,9 +6,7 @@ import { formatLengthWithUnit } from '#shared/format-length.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import { checkPanelMeasures } from './check-panel-measures.ts';
-import { headingTurn } from './heading-turn.ts';
 import { countWidths, flatAskedMilli, measureWidths } from './count-widths.ts';
-import type { TellFault } from './tell-fault.ts';
 
 /** More widths than any window takes: beyond it a number was mistyped, and counting on would only hide it. */
 export const MOST_WIDTHS = 1000;
@@ -55,32 +53,9 @@ export function checkPanels(
       `side hems of ${say(practice.sideHem)} take all the cloth`,
       'give the turn of one edge, such as 3 in',
     );
-  checkBolts(panels, face, behind, fault, say);
   checkPanelMeasures(panels, face, fault, say);
   const allowance = practice.lining;
   if (panels.finishedLength + allowance.headingAllowance + allowance.bottomHem - allowance.shorter <= 0)
     fault('practice.lining.shorter', 'is more than the lining is long', 'give about 1 in');
   return faults;
-}
-
-/** No cut may be longer than a whole piece of its cloth. */
-function checkBolts(
-  panels: PanelsTreatment,
-  face: FaceCloth,
-  behind: readonly Cloth[],
-  fault: TellFault,
-  say: (length: number) => string,
-): void {
-  const { practice } = panels;
-  const longest =
-    panels.finishedLength + headingTurn(panels, behind.length > 0) + practice.bottomHem + practice.squaring;
-  for (const cloth of [face, ...behind]) {
-    const bolt = cloth.supply?.bolt ?? null;
-    if (bolt !== null && longest > bolt && !cloth.railroad)
-      fault(
-        'finishedLength',
-        `a cut of ${say(longest)} is longer than a whole piece of ${cloth.name} (${say(bolt)})`,
-        'choose another cloth, or a shorter treatment',
-      );
-  }
 }

@@ -43,7 +43,7 @@ export function estimatePanels(
   const { massOf, say } = given;
   const laid = layFace(panels, face, behind, massOf(face));
   const layers = behind.map((layer, index) => layLayer(panels, layer, index + 1, laid, massOf(layer)));
-  const bands = layBands(panels, laid, given.clothOf);
+  const bands = layBands(panels, laid, given);
   const takeoff = [laid.line, ...layers, ...bands.map((band) => band.line)];
   const grams = takeoff.reduce((sum, line) => sum + line.grams, 0);
   const halves = laid.counted?.halves ?? upToWhole(2 * laid.made2, 2 * face.usableWidth);
@@ -68,7 +68,7 @@ export function estimatePanels(
       ...workCut(panels, face, laid, say),
       ...behind.flatMap((layer, index) => workLayer(panels, layer, laid, layers[index] ?? laid.line, say)),
       ...bands.flatMap((band) => workBand(band, say)),
-      ...workWeight(panels, [face, ...behind], [laid.line, ...layers], grams, massOf, say),
+      ...workWeight(panels, [face, ...behind, ...bands.map(({ cloth }) => cloth)], takeoff, grams, massOf, say),
     ],
   };
 }

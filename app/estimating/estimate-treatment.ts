@@ -7,6 +7,8 @@ import type { Advice } from '#shared/result.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
 import { checkBedSkirt } from './bed-skirt/check-bed-skirt.ts';
 import { estimateBedSkirt } from './bed-skirt/estimate-bed-skirt.ts';
+import { checkBands } from './check-bands.ts';
+import { checkBolts } from './check-bolts.ts';
 import { checkPanels } from './check-panels.ts';
 import { checkCornice } from './cornice/check-cornice.ts';
 import { estimateCornice } from './cornice/estimate-cornice.ts';
@@ -45,9 +47,25 @@ export function checkTreatment(
   unit: LengthUnit,
   clothOf: ClothOf,
 ): Fault[] {
+  const faults = checkMaking(treatment, face, behind, unit, clothOf);
+  if (faults.length > 0) return faults;
+  return checkBolts(treatment, face, behind, unit, clothOf, (given) =>
+    estimateTreatment(treatment, face, behind, given),
+  );
+}
+
+function checkMaking(
+  treatment: Treatment,
+  face: FaceCloth,
+  behind: readonly BackCloth[],
+  unit: LengthUnit,
+  clothOf: ClothOf,
+): Fault[] {
   switch (treatment.kind) {
-    case 'panels':
-      return checkPanels(treatment, face, behind, unit);
+    case 'panels': {
+      const faults = checkPanels(treatment, face, behind, unit);
+      return faults.length > 0 ? faults : checkBands(treatment, face, unit, clothOf);
+    }
     case 'valance':
       return checkValance(treatment, face, behind, unit, clothOf);
     case 'cornice':

@@ -1,6 +1,6 @@
 /** Where the length starts, bays, arches, bands, pockets and how cloth is sold: worked by hand; rules are common practice. */
 import { describe, expect, it } from 'vitest';
-import { checkPanels } from '#app/estimating/check-panels.ts';
+import { checkTreatment } from '#app/estimating/estimate-treatment.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import { estimateCase, faceLine, jobOf, readPanels } from './panels-case.ts';
 import type { PanelsCase } from './panels-case.ts';
@@ -159,7 +159,7 @@ describe('how cloth is sold', () => {
   });
   it('a cut longer than a whole piece is refused', () => {
     const { panels, face, behind } = readPanels({ cloth: { bolt: 90 } });
-    expect(checkPanels(panels, face, behind, 'in').map((fault) => fault.wrong)).toEqual([
+    expect(checkTreatment(panels, face, behind, 'in', () => null).map((fault) => fault.wrong)).toEqual([
       'a cut of 100 in is longer than a whole piece of face (90 in)',
     ]);
   });
