@@ -4,8 +4,8 @@ import type { Advice } from '#shared/result.ts';
 import type { SwagsTreatment } from '#shared/treatments/swags.ts';
 import type { Say } from '../say.ts';
 import { adviseCascade, adviseDepth, adviseOver } from '../top-treatment/advise-top.ts';
-import { biasPieces } from './lay-swags.ts';
 import type { CutSwags } from './lay-swags.ts';
+import { pieceOnBias } from './piece-on-bias.ts';
 
 export function adviseSwags(
   swags: SwagsTreatment,
@@ -17,6 +17,10 @@ export function adviseSwags(
   const { swags: making } = swags.practice;
   const tooLarge = cut.row.width > making.biasWidest || swags.finishedLength > making.biasDeepest;
   const lined = behind.some((layer) => layer.role === 'lining');
+  const onBias = cut.onBias ? [face, ...behind] : behind;
+  const pieced = onBias
+    .filter((cloth) => pieceOnBias(cut.flat, cloth).corner > 0)
+    .map((cloth) => `${cloth.name} (${say.length(cloth.usableWidth)} ${say.unit} wide)`);
   const rules: readonly (Advice & { readonly when: boolean })[] = [
     {
       when: swags.onBias === true && tooLarge,
@@ -40,11 +44,11 @@ export function adviseSwags(
       rests: 'common practice',
     },
     {
-      when: cut.onBias && biasPieces(cut, face) > 1,
+      when: pieced.length > 0,
       rule: 'swag-pieced',
       level: 'note',
-      says: `The flat swag of ${say.length(cut.flat.depth)} is deeper than ${face.name} is wide: it is pieced, the seam in a fold.`,
-      rests: 'flat depth against the usable width',
+      says: `On the bias a swag spans ${say.length(pieceOnBias(cut.flat, face).span)} ${say.unit}, more than ${pieced.join(' and ')}: its lower corners are pieced, the seams in the folds at its ends.`,
+      rests: 'the flat swag across 45 degrees against the usable width',
     },
     {
       when: cut.tails.length > 0 && !lined && swags.contrast === null,

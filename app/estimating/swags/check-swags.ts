@@ -7,7 +7,8 @@ import { checkCloth, checkPiece, checkTop, checkWelt, checkWidths, listFaults } 
 import type { FaultList } from '../top-treatment/check-top.ts';
 import { addUp } from '../top-treatment/work-parcel.ts';
 import { cutSwags } from './lay-swags.ts';
-import { biasCut, countSwags } from './measure-swags.ts';
+import { countSwags } from './measure-swags.ts';
+import { pieceOnBias } from './piece-on-bias.ts';
 
 /** More swags or pleats than any board takes. */
 const MOST_SWAGS = 100;
@@ -37,7 +38,7 @@ export function checkSwags(
   const cut = cutSwags(swags);
   const widest = Math.max(cut.flat.width, cut.flat.depth, ...cut.tails.flatMap(({ flat }) => [flat.left, flat.right]));
   const longest = Math.max(
-    cut.onBias ? biasCut(cut.flat) : cut.flat.depth,
+    cut.onBias ? pieceOnBias(cut.flat, face).length : cut.flat.depth,
     ...cut.tails.map(({ length }) => addUp(length)),
   );
   checkPiece(face, longest, list);

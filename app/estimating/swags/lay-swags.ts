@@ -4,14 +4,15 @@ import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { SwagsTreatment, Tail } from '#shared/treatments/swags.ts';
 import { areaOf } from '#shared/weight.ts';
-import { upForShrinkage, upToWhole } from '../round.ts';
+import { upForShrinkage } from '../round.ts';
 import { matchedPiece } from '../top-treatment/lay-pieces.ts';
 import type { Parcel, Piece } from '../top-treatment/lay-pieces.ts';
 import { layWidths } from '../top-treatment/lay-widths.ts';
 import { seamWidths } from '../top-treatment/seam-widths.ts';
 import { addUp } from '../top-treatment/work-parcel.ts';
-import { biasCut, flatOf, isOnBias, rowOf, tailOf } from './measure-swags.ts';
+import { flatOf, isOnBias, rowOf, tailOf } from './measure-swags.ts';
 import type { FlatSwag, SwagRow, TailCut } from './measure-swags.ts';
+import { pieceOnBias } from './piece-on-bias.ts';
 
 export interface CutTail extends TailCut {
   readonly name: 'cascades' | 'jabots';
@@ -51,11 +52,8 @@ export function swagPiece(swags: SwagsTreatment, cut: CutSwags, cloth: Cloth, la
   const count = cut.row.count * swags.quantity;
   const washed = (length: Ticks): Ticks => (layer === 0 ? upForShrinkage(length, practice.shrinkage) : length);
   if (layer > 0 || cut.onBias) {
-    const pieces = biasPieces(cut, cloth);
-    return matchedPiece('swags, on the bias', cloth, practice.repeatRule, {
-      plain: washed(biasCut(cut.flat)),
-      count: count * pieces,
-    });
+    const { length } = pieceOnBias(cut.flat, cloth);
+    return matchedPiece('swags, on the bias', cloth, practice.repeatRule, { plain: washed(length), count });
   }
   const seamed = seamWidths(cut.flat.width, cloth.usableWidth, practice.seam);
   const laid = layWidths(
@@ -73,11 +71,6 @@ export function swagPiece(swags: SwagsTreatment, cut: CutSwags, cloth: Cloth, la
   const [piece] = laid.parcel.pieces;
   if (!piece) throw new Error('a swag is cut from cloth');
   return piece;
-}
-
-/** A swag deeper in the flat than the cloth is wide is pieced: one more cut for each width of it. */
-export function biasPieces(cut: CutSwags, cloth: Cloth): number {
-  return Math.max(1, upToWhole(cut.flat.depth, cloth.usableWidth));
 }
 
 /** Tails are cut as long as their longest point, each from its own width, or widths. */

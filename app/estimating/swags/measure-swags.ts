@@ -81,9 +81,9 @@ export function depthAddends(swags: SwagsTreatment): Addend[] {
 }
 
 /** 1/√2 in millionths, up: the side of a square at 45 degrees that holds a rectangle of width and depth. */
-const SLANT_MILLIONTHS = 707_107;
+export const SLANT_MILLIONTHS = 707_107;
 
-/** Length of cloth that a swag takes on the bias; the corners of the square stay empty, so its width is no bar. */
+/** Length of cloth that a swag takes on the bias: the side of the square, whose corners stay empty. */
 export function biasCut(flat: FlatSwag): Ticks {
   return ticks(upToWhole((flat.width + flat.depth) * SLANT_MILLIONTHS, 1_000_000));
 }

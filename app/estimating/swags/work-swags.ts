@@ -8,9 +8,11 @@ import type { Say } from '../say.ts';
 import { workCover } from '../top-treatment/cover-board.ts';
 import { addUp, nameAddends, sayAddends } from '../top-treatment/work-parcel.ts';
 import type { SwagsSheet } from './estimate-swags.ts';
-import { biasPieces, tailPiece } from './lay-swags.ts';
+import { tailPiece } from './lay-swags.ts';
 import type { CutSwags, CutTail } from './lay-swags.ts';
+import type { FlatSwag } from './measure-swags.ts';
 import { biasCut, depthAddends, finishedWidthOf } from './measure-swags.ts';
+import { biasReach, pieceOnBias } from './piece-on-bias.ts';
 
 export function workSwags(
   swags: SwagsTreatment,
@@ -103,7 +105,6 @@ function workFlat(
   const ratio = (thousandths: number): string => say.number(thousandths / 1000, 3);
   const addends = depthAddends(swags);
   const [folded, ...turns] = addends;
-  const slant = `(${say.length(flat.width)} + ${say.length(flat.depth)}) ÷ √2`;
   const grain = sayGrain(swags, onBias, say);
   return [
     step(
@@ -135,24 +136,50 @@ function workFlat(
       'practice: depth of one fold',
     ),
     onBias
-      ? step('plain-cut', 'cloth for a swag, on the bias', slant, say.length(biasCut(flat)), grain)
+      ? step(
+          'plain-cut',
+          'cloth for a swag, on the bias',
+          sayOnBias(flat, face, say),
+          say.length(pieceOnBias(flat, face).length),
+          grain,
+        )
       : step('plain-cut', 'cloth for a swag, straight', say.length(flat.depth), say.length(flat.depth), grain),
-    ...(behind.length > 0 || onBias
-      ? [face, ...behind].flatMap((cloth, index) => {
-          const pieces = biasPieces({ row, flat, onBias, tails: [] }, cloth);
-          if (index === 0) return [];
-          return [
-            step(
-              `layer-${index}-cut`,
-              `${cloth.name}, for a swag`,
-              pieces > 1 ? `${pieces} pieces of ${slant}` : slant,
-              say.length(biasCut(flat)),
-              'common practice: behind the face always on the bias',
-            ),
-          ];
-        })
-      : []),
+    ...(onBias || behind.length > 0 ? [workSpan(flat, onBias ? [face, ...behind] : behind, say)] : []),
+    ...behind.map((cloth, index) => {
+      const { length } = pieceOnBias(flat, cloth);
+      return step(
+        `layer-${index + 1}-cut`,
+        `${cloth.name}, for a swag`,
+        sayOnBias(flat, cloth, say),
+        say.length(length),
+        'common practice: behind the face always on the bias',
+      );
+    }),
   ];
+}
+
+/** The side of the square; where a corner does not come out of what that leaves, the swag and its corner. */
+function sayOnBias(flat: FlatSwag, cloth: Cloth, say: Say): string {
+  const { span, corner, length } = pieceOnBias(flat, cloth);
+  if (length > biasCut(flat)) return `${say.length(span)} + ${say.length(corner)}`;
+  return `(${say.length(flat.width)} + ${say.length(flat.depth)}) ÷ √2`;
+}
+
+/** Whether the swag fits across each cloth at 45 degrees, and where its corners come from if not. */
+function workSpan(flat: FlatSwag, cloths: readonly Cloth[], say: Say): WorkingStep {
+  const { far, near } = biasReach(flat);
+  const found = cloths.map((cloth) => {
+    const { corner } = pieceOnBias(flat, cloth);
+    const pieced = corner === 0 ? 'in one' : `its corner, ${say.length(corner)} along the cloth, is pieced on`;
+    return `${cloth.name}, ${say.length(cloth.usableWidth)} wide: ${pieced}`;
+  });
+  return step(
+    'swag-span',
+    'across the cloth, on the bias',
+    `(${say.length(far)} + ${say.length(near)}) ÷ √2`,
+    say.length(pieceOnBias(flat, { usableWidth: flat.width }).span),
+    found.join('; '),
+  );
 }
 
 function sayGrain(swags: SwagsTreatment, onBias: boolean, say: Say): string {

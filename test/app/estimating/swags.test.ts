@@ -211,7 +211,10 @@ describe('worked by hand', () => {
 
 describe('advice (common practice)', () => {
   const rules = (fields: Record<string, unknown>, behind: readonly string[] = ['std-white']) =>
-    swagsCase({ fields, behind }).advice.map(({ rule }) => rule);
+    swagsCase({ fields, behind })
+      .advice.map(({ rule }) => rule)
+      // Told of nearly every swag in 54 in cloth: its own test file reckons it.
+      .filter((rule) => rule !== 'swag-pieced');
 
   it.each([
     ['a fifth to a sixth of the drop', { dropOf: 100 }, []],

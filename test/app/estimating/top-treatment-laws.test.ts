@@ -226,7 +226,7 @@ describe('laws of one kind', () => {
     );
   });
 
-  it('more swags on a board never take less', () => {
+  it('more swags on a board never take less, while none is wider than the bias lets it', () => {
     fc.assert(
       fc.property(
         quarter(40, 200),
@@ -236,6 +236,9 @@ describe('laws of one kind', () => {
           const of = (number: number) =>
             lineOf(swagsCase({ fields: { style, width, swags: number, onBias: true }, making: { widthStep: 0 } }))
               .handbook;
+          // Wider ones are pieced from strips of the cloth, whose last one is partly waste.
+          const widest = style === 'separate' ? width / count : (2 * width) / (count + 1);
+          fc.pre(widest <= 54);
           expect(of(count + 1)).toBeGreaterThanOrEqual(of(count));
         },
       ),
