@@ -2,6 +2,7 @@
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { countPleatsOf } from './count-pleats.ts';
 import type { PleatCount } from './count-pleats.ts';
+import type { PanelSides } from './panel-sides.ts';
 import { coveredWidth } from './still-panels.ts';
 
 export interface Pleats {
@@ -15,6 +16,8 @@ export interface Pleats {
 /** Pleats with what their number rests on. */
 export interface CountedPleats extends Pleats {
   readonly counted: PleatCount;
+  /** Flat width of one piece as made, in ticks, unrounded. */
+  readonly flat: number;
 }
 
 /**
@@ -32,7 +35,13 @@ export function countPleats(panels: PanelsTreatment, made2: number, halvesMade: 
   return {
     count,
     counted,
+    flat,
     pleat: (flat - finished) / count,
     space: (finished - hangsFlat) / (count - 1),
   };
+}
+
+/** Cloth in one pleat of a panel that finishes as its sides say: with other returns the same cloth is shared out otherwise. */
+export function pleatOf(pleats: Pleats, flat: number, sides: Pick<PanelSides, 'finished'>): number {
+  return (flat - sides.finished) / pleats.count;
 }

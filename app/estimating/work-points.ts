@@ -3,6 +3,8 @@ import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import { finishedWidth } from './finished-width.ts';
 import type { HeadingPoints } from './heading-points.ts';
+import { sidesOfPanels, unlikePanels } from './panel-sides.ts';
+import { pleatOf } from './pleats.ts';
 import type { CountedPleats } from './pleats.ts';
 import { toNearestTick } from './round.ts';
 import { step } from './say.ts';
@@ -30,6 +32,15 @@ function workCount(panels: PanelsTreatment, { count, counted }: CountedPleats, s
   return step('points', NAMES.pleat, formula, String(count), rests);
 }
 
+/** One figure, or one for each panel where their returns differ. */
+function sayPleats(panels: PanelsTreatment, pleats: CountedPleats, say: Say): string {
+  const unlike = unlikePanels(sidesOfPanels(panels, toNearestTick(2 * pleats.flat * panels.pieces)));
+  if (unlike.length === 1) return say.length(toNearestTick(pleats.pleat));
+  return unlike
+    .map((sides) => `${sides.name} ${say.length(toNearestTick(pleatOf(pleats, pleats.flat, sides)))}`)
+    .join(', ');
+}
+
 export function workPoints(panels: PanelsTreatment, points: HeadingPoints, say: Say): WorkingStep[] {
   const { what, count, pleats } = points;
   if (what === 'none') return [];
@@ -48,7 +59,7 @@ export function workPoints(panels: PanelsTreatment, points: HeadingPoints, say: 
                 'pleat',
                 'cloth in a pleat',
                 `(flat − finished) ÷ ${count}`,
-                say.length(toNearestTick(pleats.pleat)),
+                sayPleats(panels, pleats, say),
                 'returns and overlap hang flat',
               ),
               step(

@@ -1,9 +1,11 @@
-/** One panel on the table: its flat width, where its seams fall, its pleats and what hangs flat at both sides. Ticks. */
+/** Panels on the table: flat width, where the seams fall, pleats, and what hangs flat at either side of each. Ticks. */
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { TakeoffLine } from '#shared/result.ts';
 import { countPoints } from '#app/estimating/heading-points.ts';
 import type { HeadingPoints } from '#app/estimating/heading-points.ts';
-import { finishedWidth } from '#app/estimating/finished-width.ts';
+import { sidesOfPanels, unlikePanels } from '#app/estimating/panel-sides.ts';
+import type { PanelSides } from '#app/estimating/panel-sides.ts';
+import { pleatOf } from '#app/estimating/pleats.ts';
 import { headingTurn } from '#app/estimating/heading-turn.ts';
 import type { WorkGiven } from '../draw-work-sheet.ts';
 
@@ -13,13 +15,15 @@ export interface PanelLayout {
   readonly flat: number;
   readonly seams: readonly number[];
   readonly points: HeadingPoints;
-  /** Of one panel: what hangs flat at its wall side and at its leading side. */
-  readonly wallSide: number;
-  readonly leading: number;
-  readonly finished: number;
+  /** Cloth in one pleat of this panel; 0 without pleats. */
+  readonly pleat: number;
+  /** How many panels are made so, of one treatment, and whether the right one mirrors this. */
+  readonly sides: PanelSides;
+  readonly mirrored: boolean;
 }
 
-export function layOutPanel(given: WorkGiven<PanelsTreatment>, face: TakeoffLine): PanelLayout {
+/** One layout for each panel that is made differently, left to right as they hang. */
+export function layOutPanels(given: WorkGiven<PanelsTreatment>, face: TakeoffLine): readonly PanelLayout[] {
   const panels = given.treatment;
   const { practice, pieces } = panels;
   const usable = given.clothOf(face.cloth)?.usableWidth ?? 0;
@@ -27,20 +31,36 @@ export function layOutPanel(given: WorkGiven<PanelsTreatment>, face: TakeoffLine
   const each = halves === null ? 0 : halves / pieces;
   const joins = halves === null ? 0 : Math.max(0, (each + (each % 2)) / 2 - 1);
   const flat = halves === null ? face.cutLength / pieces : (each / 2) * usable - joins * 2 * practice.seam;
-  // A half width stands at the wall side: the first seam is half a width in.
-  const half = each % 2 === 1;
-  const seams = Array.from({ length: joins }, (_, join) => {
-    const widths = half ? join + 0.5 : join + 1;
-    return widths * usable - practice.seam * (2 * join + 1);
-  });
   const made2 = 2 * (flat - 2 * practice.sideHem) * pieces;
-  return {
+  const points = countPoints(panels, made2, halves);
+  const all = sidesOfPanels(panels, made2);
+  const unlike = unlikePanels(all);
+  return unlike.map((sides) => ({
     turn: headingTurn(panels, given.made.stack.behind.length > 0),
     flat,
-    seams,
-    points: countPoints(panels, made2, halves),
-    wallSide: (panels.returns.left + panels.returns.right) / pieces,
-    leading: panels.overlap / pieces,
-    finished: finishedWidth(panels) / pieces,
-  };
+    seams: placeSeams({ usable, flat, joins, half: each % 2 === 1, seam: practice.seam }, sides.name === 'right'),
+    points,
+    pleat: points.pleats === null ? 0 : pleatOf(points.pleats, flat - 2 * practice.sideHem, sides),
+    sides,
+    mirrored: sides.name === 'left' && !unlike.some(({ name }) => name === 'right'),
+  }));
+}
+
+/** A half width stands at the wall side: the first seam of a left panel is half a width in, the last one of a right panel. */
+function placeSeams(
+  cloth: {
+    readonly usable: number;
+    readonly flat: number;
+    readonly joins: number;
+    readonly half: boolean;
+    readonly seam: number;
+  },
+  right: boolean,
+): readonly number[] {
+  const { usable, flat, joins, half, seam } = cloth;
+  const fromLeft = Array.from({ length: joins }, (_, join) => {
+    const widths = half ? join + 0.5 : join + 1;
+    return widths * usable - seam * (2 * join + 1);
+  });
+  return right ? fromLeft.map((place) => flat - place).reverse() : fromLeft;
 }

@@ -5,7 +5,7 @@ import type { WorkGiven } from '../draw-work-sheet.ts';
 import type { TakeoffLine } from '#shared/result.ts';
 import { chainOf, whole } from './chain-of.ts';
 import type { Link } from './chain-of.ts';
-import { layOutPanel } from './lay-out-panel.ts';
+import { layOutPanels } from './lay-out-panel.ts';
 import type { PanelLayout } from './lay-out-panel.ts';
 import { faceLine, nameOf, sayCuts, sayQuantity } from './cloth-words.ts';
 import { piecesOfLayers } from './pieces-of-layers.ts';
@@ -16,16 +16,42 @@ type Given = WorkGiven<PanelsTreatment>;
 export function piecesOfPanels(given: Given): readonly WorkRow[] {
   const face = faceLine(given);
   if (face === null) return [];
-  const layout = layOutPanel(given, face);
+  const [first, ...others] = layOutPanels(given, face);
+  if (first === undefined) return [];
   const layers = piecesOfLayers(given);
   return [
-    { pieces: [oneCut(given, face), flatPanel(given, face, layout)], shares: [0.35, 0.65], high: 1.1 },
+    { pieces: [oneCut(given, face), flatPanel(given, face, first)], shares: [0.35, 0.65], high: 1.1 },
+    ...others.map((layout): WorkRow => ({ pieces: [flatPanel(given, face, layout)], shares: [0.65], high: 1.1 })),
     {
-      pieces: [madePanel(given, layout), ...layers],
+      pieces: [madePanel(given, first), ...layers],
       shares: layers.length === 0 ? [1] : [0.5, ...layers.map(() => 0.5 / layers.length)],
       high: 0.85,
     },
+    ...(others.length === 0
+      ? []
+      : [{ pieces: others.map((layout) => madePanel(given, layout)), high: 0.85 } satisfies WorkRow]),
   ];
+}
+
+const PANEL_NAMES: Readonly<Record<PanelLayout['sides']['name'], string>> = {
+  left: 'Left panel',
+  middle: 'Middle panel',
+  right: 'Right panel',
+  only: 'One panel',
+};
+
+/** Both panels of a pair with equal sides are one drawing, the left one. */
+function titleOf({ sides, mirrored }: PanelLayout, how: string): string {
+  return `${mirrored ? 'One panel' : PANEL_NAMES[sides.name]}, ${how}`;
+}
+
+/** How the drawing lies, as seen from the face. */
+function saySides({ sides, mirrored, seams }: PanelLayout): string {
+  if (sides.name === 'middle') return 'between two others';
+  if (sides.name === 'only') return 'left end at the left';
+  const side = sides.name === 'right' ? 'right' : 'left';
+  const half = seams.length > 0 ? 'half widths to the wall side' : 'wall side';
+  return `${half}, at the ${side} here${mirrored ? ': the left panel, and the right one mirrors it' : ''}`;
 }
 
 /** Down the cut, from its top edge. */
@@ -79,7 +105,6 @@ function oneCut(given: Given, face: TakeoffLine): WorkPiece {
   };
 }
 
-/** The wall side is at the left: a left panel seen from its face. */
 function flatPanel(given: Given, face: TakeoffLine, layout: PanelLayout): WorkPiece {
   const panels = given.treatment;
   const { sideHem } = panels.practice;
@@ -88,10 +113,8 @@ function flatPanel(given: Given, face: TakeoffLine, layout: PanelLayout): WorkPi
   const seams = layout.seams.map((x): PieceLine => ({ is: 'seam', from: { x, y: 0 }, to: { x, y: height } }));
   const widths = face.halfWidths === null ? 'sideways, no seam' : sayWidths(face.halfWidths / panels.pieces);
   return {
-    title: 'One panel, spread flat',
-    says: [
-      `${widths}${layout.seams.length > 0 ? ', half widths to the wall side, at the left here' : ', wall side at the left'}; seams red`,
-    ],
+    title: titleOf(layout, 'spread flat'),
+    says: [`${widths}, ${saySides(layout)}; seams red`],
     width: layout.flat,
     height,
     zones: [
@@ -137,11 +160,11 @@ function seamLinks(layout: PanelLayout): readonly Link[] {
 function pleatZones(given: Given, layout: PanelLayout): readonly PieceZone[] {
   const { pleats } = layout.points;
   if (pleats === null) return [];
-  const start = given.treatment.practice.sideHem + layout.wallSide;
+  const start = given.treatment.practice.sideHem + layout.sides.left.width;
   return Array.from({ length: pleats.count }, (_, pleat) => ({
-    x: start + pleat * (pleats.pleat + pleats.space),
+    x: start + pleat * (layout.pleat + pleats.space),
     y: 0,
-    width: pleats.pleat,
+    width: layout.pleat,
     height: layout.turn,
     is: 'pleat' as const,
   }));
@@ -153,11 +176,11 @@ function flatChain(given: Given, layout: PanelLayout): Chain {
   const { points } = layout;
   const { pleats } = points;
   if (pleats === null) return pointChain(given, layout);
-  const pair = pleats.pleat + pleats.space;
+  const pair = layout.pleat + pleats.space;
   const links: Link[] = [
     { length: sideHem, says: 'side hem' },
-    { length: layout.wallSide, says: 'return' },
-    { length: pleats.pleat, says: 'pleat' },
+    linkOf(layout.sides.left),
+    { length: layout.pleat, says: 'pleat' },
     { length: pleats.space, says: 'space' },
   ];
   const before = links.reduce((sum, link) => sum + link.length, 0);
@@ -169,15 +192,12 @@ function flatChain(given: Given, layout: PanelLayout): Chain {
     words: `${pleats.count - 1} more pleats, ${Math.max(0, pleats.count - 2)} spaces`,
     inner: Array.from({ length: 2 * (pleats.count - 1) - 2 }, (_, mark) => {
       const pairs = (mark + 1 - ((mark + 1) % 2)) / 2;
-      return before + pairs * pair + ((mark + 1) % 2) * pleats.pleat;
+      return before + pairs * pair + ((mark + 1) % 2) * layout.pleat;
     }),
   };
   const last = chainOf(
     'top',
-    [
-      { length: layout.leading, says: 'overlap' },
-      { length: sideHem, says: 'side hem' },
-    ],
+    [linkOf(layout.sides.right), { length: sideHem, says: 'side hem' }],
     given.say,
     before + rest,
   ).parts;
@@ -226,20 +246,31 @@ function pointChain(given: Given, layout: PanelLayout): Chain {
   );
 }
 
+function linkOf({ is, width }: PanelLayout['sides']['left']): Link {
+  return is === 'edge' ? { length: width } : { length: width, says: is };
+}
+
+/** Of all quantity: a drawing that stands for both panels of a pair, or for all middle ones. */
+function countOf({ pieces, quantity }: PanelsTreatment, { sides, mirrored }: PanelLayout): number {
+  if (sides.name === 'middle') return (pieces - 2) * quantity;
+  return (mirrored ? 2 : 1) * quantity;
+}
+
 function madePanel(given: Given, layout: PanelLayout): WorkPiece {
   const panels = given.treatment;
   const { pleats } = layout.points;
-  const between = layout.finished - layout.wallSide - layout.leading;
+  const { left, right, finished } = layout.sides;
+  const between = finished - left.width - right.width;
   const places =
-    pleats === null ? [] : Array.from({ length: pleats.count }, (_, pleat) => layout.wallSide + pleat * pleats.space);
+    pleats === null ? [] : Array.from({ length: pleats.count }, (_, pleat) => left.width + pleat * pleats.space);
   const spaces: readonly Link[] =
     pleats === null
       ? [{ length: between, says: 'along the rod' }]
       : Array.from({ length: pleats.count - 1 }, () => ({ length: pleats.space }));
   return {
-    title: 'One panel, made',
-    says: [`${panels.pieces * panels.quantity} in all${pleats === null ? '' : `, ${pleats.count} pleats each`}`],
-    width: layout.finished,
+    title: titleOf(layout, 'made'),
+    says: [`${countOf(panels, layout)} in all${pleats === null ? '' : `, ${pleats.count} pleats each`}`],
+    width: finished,
     height: panels.finishedLength,
     lines: places.map((x): PieceLine => ({
       is: 'edge',
@@ -247,12 +278,8 @@ function madePanel(given: Given, layout: PanelLayout): WorkPiece {
       to: { x, y: Math.min(layout.turn, panels.finishedLength / 8) },
     })),
     chains: [
-      chainOf(
-        'top',
-        [{ length: layout.wallSide, says: 'return' }, ...spaces, { length: layout.leading, says: 'overlap' }],
-        given.say,
-      ),
-      whole('bottom', layout.finished, given.say, 'finished'),
+      chainOf('top', [linkOf(left), ...spaces, linkOf(right)], given.say),
+      whole('bottom', finished, given.say, 'finished'),
       whole('left', panels.finishedLength, given.say, 'finished'),
     ],
   };
