@@ -7,6 +7,9 @@ import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import { checkPanelMeasures } from './check-panel-measures.ts';
 import { countWidths, flatAskedMilli, measureWidths } from './count-widths.ts';
+import { countPleats } from './pleats.ts';
+
+const PLEATED: readonly PanelsTreatment['heading'][] = ['pinch-pleat', 'goblet', 'box-pleat'];
 
 /** More widths than any window takes: beyond it a number was mistyped, and counting on would only hide it. */
 export const MOST_WIDTHS = 1000;
@@ -54,8 +57,40 @@ export function checkPanels(
       'give the turn of one edge, such as 3 in',
     );
   checkPanelMeasures(panels, face, fault, say);
+  if (faults.length === 0 && panels.pleatToPattern) checkPatternPleats(panels, face, fault, say);
   const allowance = practice.lining;
   if (panels.finishedLength + allowance.headingAllowance + allowance.bottomHem - allowance.shorter <= 0)
     fault('practice.lining.shorter', 'is more than the lining is long', 'give about 1 in');
   return faults;
+}
+
+/** Pleats that follow the pattern need a pleated heading, upright cloth with a repeat across, and a division that fits. */
+function checkPatternPleats(
+  panels: PanelsTreatment,
+  face: FaceCloth,
+  fault: (field: string, wrong: string, right: string) => void,
+  say: (value: number) => string,
+): void {
+  if (!PLEATED.includes(panels.heading))
+    return fault(
+      'pleatToPattern',
+      `is asked of a ${panels.heading} heading`,
+      `take ${PLEATED.join(', ')}, or leave it out`,
+    );
+  const across = face.repeat?.horizontal ?? null;
+  if (across === null || across === 0)
+    return fault(
+      'pleatToPattern',
+      `is asked, but the repeat across of ${face.name} is not known`,
+      'give the horizontal repeat of the cloth, or leave it out',
+    );
+  const halves =
+    panels.halfWidths === null ? countWidths(panels, face.usableWidth).halves : panels.halfWidths * panels.pieces;
+  const { made2 } = measureWidths(panels, face.usableWidth, halves);
+  if ((countPleats(panels, made2, halves, across)?.toPattern ?? null) !== null) return;
+  fault(
+    'pleatToPattern',
+    `no whole part of ${say(across)} makes pleats of this cloth that still have the least fullness`,
+    'give more fullness or widths, or leave it out',
+  );
 }

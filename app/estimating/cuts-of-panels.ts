@@ -1,6 +1,7 @@
 /** The cuts of panels as the joint cut plan takes them: widths alike in a group, a half-drop in two, halves by side. */
 import type { Cloth } from '#shared/cloth.ts';
 import { ticks } from '#shared/length.ts';
+import type { Ticks } from '#shared/length.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { TakeoffLine } from '#shared/result.ts';
 import { runsAcross, sideStrips, stripWidth } from './bands.ts';
@@ -8,6 +9,7 @@ import { measureWidths } from './count-widths.ts';
 import type { CutGroup } from './cut-group.ts';
 import type { Estimate } from './estimate.ts';
 import { countPoints } from './heading-points.ts';
+import { placePattern } from './place-pattern.ts';
 import { downToWhole } from './round-down.ts';
 import { cutTabs } from './tabs.ts';
 
@@ -24,7 +26,8 @@ export function cutsOfPanels(
     if (line.use !== undefined) return cutsOfBand(panels, line, bands.indexOf(line));
     const cloth = cloths[line.layer];
     if (cloth === undefined) return [];
-    const cuts = line.railroaded ? cutsOfRun(panels, line) : cutsOfWidths(panels, line, cloth);
+    const placed = line.layer === 0 ? placePattern(panels, cloth, behind.length > 0) : null;
+    const cuts = line.railroaded ? cutsOfRun(panels, line) : cutsOfWidths(panels, line, cloth, placed?.phase ?? null);
     return line.layer === 0 ? [...cuts, ...cutsOfTabs(panels, line, cloth)] : cuts;
   });
 }
@@ -46,7 +49,7 @@ function cutsOfRun(panels: PanelsTreatment, line: TakeoffLine): CutGroup[] {
  * last, at the return. At the left panel it is a right half of the cloth and the other way round, so that the pattern
  * runs on (common practice).
  */
-function cutsOfWidths(panels: PanelsTreatment, line: TakeoffLine, cloth: Cloth): CutGroup[] {
+function cutsOfWidths(panels: PanelsTreatment, line: TakeoffLine, cloth: Cloth, placed: Ticks | null): CutGroup[] {
   const { pieces, quantity } = panels;
   const { repeat } = cloth;
   const plain = repeat === null && cloth.supply?.oneWay !== true;
@@ -61,7 +64,7 @@ function cutsOfWidths(panels: PanelsTreatment, line: TakeoffLine, cloth: Cloth):
   };
   const groups: CutGroup[] = [];
   const add = (count: number, dropped: boolean, more: Pick<CutGroup, 'half' | 'side'>): void => {
-    const phase = phaseOf(repeat, dropped);
+    const phase = phaseOf(repeat, dropped, placed);
     const alike = groups.find((each) => each.phase === phase && each.half === more.half && each.side === more.side);
     const counted = { ...base, ...more, phase, count: (alike?.count ?? 0) + count };
     if (alike) groups.splice(groups.indexOf(alike), 1, counted);
@@ -80,10 +83,10 @@ function cutsOfWidths(panels: PanelsTreatment, line: TakeoffLine, cloth: Cloth):
   return groups;
 }
 
-function phaseOf(repeat: Cloth['repeat'], dropped: boolean): CutGroup['phase'] {
+function phaseOf(repeat: Cloth['repeat'], dropped: boolean, placed: Ticks | null): CutGroup['phase'] {
   if (repeat === null) return 'any';
-  if (repeat.match === 'straight') return null;
-  return dropped ? downToWhole(repeat.vertical, 2) : 0;
+  if (repeat.match === 'straight') return placed;
+  return ((placed ?? 0) + (dropped ? downToWhole(repeat.vertical, 2) : 0)) % repeat.vertical;
 }
 
 /** Half widths of each piece: as even as can be, the first ones wider. */

@@ -26,6 +26,7 @@ import { measureStackback } from './stackback.ts';
 import { gramsOf, hungFace, hungLayer } from './weigh-layer.ts';
 import type { Hung } from './weigh-layer.ts';
 import { cutTabs } from './tabs.ts';
+import { workPattern } from './work-pattern.ts';
 import { workPoints } from './work-points.ts';
 import { workCut, workFace, workLayer, workWeight } from './work-panels.ts';
 
@@ -41,13 +42,14 @@ export function estimatePanels(
   given: EstimateGiven,
 ): Estimate {
   const { massOf, say } = given;
+  const lined = behind.length > 0;
   const laid = layFace(panels, face, behind, massOf(face));
   const layers = behind.map((layer, index) => layLayer(panels, layer, index + 1, laid, massOf(layer)));
   const bands = layBands(panels, laid, given);
   const takeoff = [laid.line, ...layers, ...bands.map((band) => band.line)];
   const grams = takeoff.reduce((sum, line) => sum + line.grams, 0);
   const halves = laid.counted?.halves ?? upToWhole(2 * laid.made2, 2 * face.usableWidth);
-  const points = countPoints(panels, laid.made2, laid.counted?.halves ?? null);
+  const points = countPoints(panels, laid.made2, laid.counted?.halves ?? null, face.repeat?.horizontal ?? null);
   const offer = offerFewer(panels, face, laid.counted, say);
   return {
     finished: { width: finishedWidth(panels), length: panels.finishedLength },
@@ -65,6 +67,7 @@ export function estimatePanels(
     working: [
       ...workFace(panels, face, behind, laid, say),
       ...workPoints(panels, points, say),
+      ...workPattern(panels, face, lined, laid.line.railroaded, say),
       ...workCut(panels, face, laid, say),
       ...behind.flatMap((layer, index) => workLayer(panels, layer, laid, layers[index] ?? laid.line, say)),
       ...bands.flatMap((band) => workBand(band, say)),

@@ -3,6 +3,7 @@
  * two. Common practice; every distance is a setting.
  */
 import { exhaustive } from '#shared/fault.ts';
+import type { Ticks } from '#shared/length.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { finishedWidth } from './finished-width.ts';
 import { countPleats } from './pleats.ts';
@@ -22,8 +23,16 @@ export interface HeadingPoints {
 
 const NONE: HeadingPoints = { what: 'none', count: 0, space: 0, pleats: null };
 
-/** `made2` is twice the flat width as made, all pieces; `halves` the widths in halves, null for cloth used sideways. */
-export function countPoints(panels: PanelsTreatment, made2: number, halves: number | null): HeadingPoints {
+/**
+ * `made2` is twice the flat width as made, all pieces; `halves` the widths in halves, null for cloth used sideways; `across`
+ * the repeat across of the face, which pleats may follow.
+ */
+export function countPoints(
+  panels: PanelsTreatment,
+  made2: number,
+  halves: number | null,
+  across: Ticks | null = null,
+): HeadingPoints {
   const pieces = panels.pieces;
   const flat2 = Math.max(0, made2 / pieces);
   const { spacing } = panels.practice;
@@ -31,7 +40,7 @@ export function countPoints(panels: PanelsTreatment, made2: number, halves: numb
     case 'pinch-pleat':
     case 'goblet':
     case 'box-pleat': {
-      const pleats = countPleats(panels, made2, halves);
+      const pleats = countPleats(panels, made2, halves, across);
       return pleats ? { what: 'pleat', count: pleats.count, space: pleats.space, pleats } : NONE;
     }
     case 'grommet': {

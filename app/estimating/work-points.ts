@@ -19,7 +19,15 @@ const NAMES: Readonly<Record<Exclude<HeadingPoints['what'], 'none'>, string>> = 
   hook: 'hooks in a piece',
 };
 
-function workCount(panels: PanelsTreatment, { count, counted }: CountedPleats, say: Say): WorkingStep {
+function workCount(panels: PanelsTreatment, { count, counted, toPattern }: CountedPleats, say: Say): WorkingStep {
+  if (toPattern !== null)
+    return step(
+      'points',
+      NAMES.pleat,
+      `a pleat and its space ${say.length(toNearestTick(toPattern.unit * toPattern.parts))} ÷ ${toPattern.parts} = ${say.length(toNearestTick(toPattern.unit))}; ${say.length(toNearestTick(toPattern.trimmed))} trimmed at the return`,
+      String(count),
+      `pleated to the pattern (common practice): the division nearest to ${counted.count} pleats`,
+    );
   const { pleatsPerWidth, pleatsClothWidth } = panels.practice;
   const formula =
     counted.halves === null

@@ -5,13 +5,14 @@
 import { at } from '../fault.ts';
 import type { Fault, Warning } from '../fault.ts';
 import { TICKS_PER_INCH } from '../length.ts';
-import type { Ticks } from '../length.ts';
+import type { LengthUnit, Ticks } from '../length.ts';
 import { parseLength } from '../parse-length.ts';
 import { CLOTH_ROLES } from '../words.ts';
 import { checkCutting } from './check-cutting.ts';
 import { checkInsideMount } from './check-inside-mount.ts';
 import { checkPanelsFile } from './check-panels-file.ts';
 import { CheckTools } from './check-tools.ts';
+import type { CheckedPlace } from './check-tools.ts';
 import { LOOSE, readable } from './readable.ts';
 import type { Loose } from './readable.ts';
 import { clothBase, UNITS, wireOpening, wireProposalHead, wireRoom } from './wire-job.ts';
@@ -167,6 +168,7 @@ const OPENING_SHAPE = { width, height, sill, at: left };
 /** What every treatment has, whatever its kind. */
 const { face, stacks } = wirePanels.shape;
 const TREATMENT_SHAPE = { face, stacks };
+const PATTERN_SHAPE = { pattern: wirePanels.shape.pattern };
 
 function readRoom(tools: CheckTools, item: unknown, path: string): void {
   const room = LOOSE.safeParse(item);
@@ -175,8 +177,9 @@ function readRoom(tools: CheckTools, item: unknown, path: string): void {
   tools.tellTwice(openings, at(path, 'openings'), 'name');
   const ceiling = tools.length(readable(ROOM_SHAPE, room.data).ceiling, at(path, 'ceiling'));
   warnOverlapping(tools, openings, at(path, 'openings'));
+  const patternLevel = firstLevel(openings, tools.unit);
   openings.forEach((opening, index) => {
-    readOpening(tools, opening, at(at(path, 'openings'), index), ceiling);
+    readOpening(tools, opening, at(at(path, 'openings'), index), { ceiling, patternLevel });
   });
 }
 
@@ -201,7 +204,23 @@ function warnOverlapping(tools: CheckTools, openings: readonly unknown[], path: 
         );
 }
 
-function readOpening(tools: CheckTools, item: unknown, path: string, ceiling: Ticks | null): void {
+/** What is wrong with it is told where it stands. */
+function firstLevel(openings: readonly unknown[], unit: LengthUnit): Ticks | null {
+  for (const opening of openings)
+    for (const item of listOf(LOOSE.safeParse(opening).data?.['treatments'])) {
+      const treatment = LOOSE.safeParse(item);
+      if (!treatment.success || treatment.data['kind'] !== 'panels') continue;
+      const level = readable(PATTERN_SHAPE, treatment.data).pattern?.level;
+      const parsed = level === undefined ? null : parseLength(String(level), unit);
+      if (parsed?.ok) return parsed.ticks;
+    }
+  return null;
+}
+
+type CheckedRoom = Pick<CheckedPlace, 'ceiling' | 'patternLevel'>;
+
+function readOpening(tools: CheckTools, item: unknown, path: string, room: CheckedRoom): void {
+  const { ceiling } = room;
   const opening = LOOSE.safeParse(item);
   if (!opening.success) return;
   const treatments = listOf(opening.data['treatments']);
@@ -226,7 +245,7 @@ function readOpening(tools: CheckTools, item: unknown, path: string, ceiling: Ti
     checkStacks(tools, treatment.data, where);
     checkInsideMount(tools, treatment.data, where, wide);
     if (treatment.data['kind'] === 'panels')
-      checkPanelsFile(tools, treatment.data, where, { ceiling, sill: sillHeight, width: wide, height: high });
+      checkPanelsFile(tools, treatment.data, where, { ...room, sill: sillHeight, width: wide, height: high });
   });
 }
 

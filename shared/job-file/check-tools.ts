@@ -17,6 +17,8 @@ export interface CheckedPlace {
   readonly sill: Ticks | null;
   readonly width: Ticks | null;
   readonly height: Ticks | null;
+  /** The first level that a patterned treatment of the room gives. */
+  readonly patternLevel: Ticks | null;
 }
 
 export class CheckTools {

@@ -41,5 +41,7 @@ export const PANELS_EXTRAS = z.object(
     arch: true,
     cafe: true,
     bands: true,
+    pattern: true,
+    pleatToPattern: true,
   }).shape,
 );

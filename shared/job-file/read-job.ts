@@ -14,6 +14,7 @@ import { checkJob } from './check-job.ts';
 import { EXAMPLE_RATES } from './example-rates.ts';
 import { EMPTY_PRICE_BOOK, readPractice, readPriceBook } from './read-practice.ts';
 import { readLength } from './read-length.ts';
+import { readPlace } from './read-place.ts';
 import { readTreatment } from './read-treatment.ts';
 import { tellFaults } from './tell-faults.ts';
 import { readCutting } from './wire-cutting.ts';
@@ -200,13 +201,7 @@ function toRoom(wire: WireRoom, path: string, practice: Practice, unit: LengthUn
         glazing: opening.glazing ?? 'double',
         heatSourceBelow: opening.heatSourceBelow ?? false,
         treatments: opening.treatments.map((treatment, order) =>
-          readTreatment(
-            treatment,
-            at(at(here, 'treatments'), order),
-            practice,
-            unit,
-            optionalLength(opening.sill, unit),
-          ),
+          readTreatment(treatment, at(at(here, 'treatments'), order), practice, unit, readPlace(wire, opening, unit)),
         ),
       };
     }),

@@ -1,22 +1,18 @@
 /** Panels of the wire form as the engines take them: finished length and rod face found where they were not given. */
 import { piecesOf } from '../treatments/panels.ts';
-import type { Bay, Hang, PanelsTreatment } from '../treatments/panels.ts';
+import type { Bay, Hang, PanelsTreatment, PatternPlace } from '../treatments/panels.ts';
 import type { TreatmentBase } from '../treatments/treatment-base.ts';
 import { lengthFrom, ticks, ticksPer } from '../length.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import { readLength, readThousandths } from './read-length.ts';
+import type { ReadPlace } from './read-place.ts';
 import type { WirePanels } from './wire-panels.ts';
 
-export function readPanels(
-  wire: WirePanels,
-  base: TreatmentBase,
-  unit: LengthUnit,
-  sill: Ticks | null,
-): PanelsTreatment {
+export function readPanels(wire: WirePanels, base: TreatmentBase, unit: LengthUnit, place: ReadPlace): PanelsTreatment {
   const length = (value: number | string | undefined): Ticks =>
     value === undefined ? ticks(0) : readLength(value, unit);
-  const hang = wire.hang ? readHang(wire.hang, base.practice, unit, sill) : null;
+  const hang = wire.hang ? readHang(wire.hang, base.practice, unit, place.sill) : null;
   const bay = wire.bay ? readBay(wire.bay, unit) : null;
   return {
     ...base,
@@ -40,7 +36,33 @@ export function readPanels(
     rodDiameter: wire.rodDiameter === undefined ? null : length(wire.rodDiameter),
     header: length(wire.header),
     cafe: wire.cafe ?? false,
+    pattern: wire.pattern ? readPattern(wire.pattern, unit, topOf(wire, hang, unit, place), place) : null,
+    pleatToPattern: wire.pleatToPattern ?? false,
   };
+}
+
+function readPattern(
+  wire: NonNullable<WirePanels['pattern']>,
+  unit: LengthUnit,
+  top: Ticks | null,
+  { patternLevel }: ReadPlace,
+): PatternPlace {
+  const own = wire.level === undefined ? patternLevel : readLength(wire.level, unit);
+  return {
+    place: wire.place,
+    motif: wire.motif === undefined ? null : readLength(wire.motif, unit),
+    level: wire.place === 'level' ? own : null,
+    top,
+  };
+}
+
+/** Top of the heading above the floor: from the fixing, from the ceiling, or from the rod over the frame. */
+function topOf(wire: WirePanels, hang: Hang | null, unit: LengthUnit, place: ReadPlace): Ticks | null {
+  if (hang !== null) return ticks(hang.fixing - hang.headingBelow);
+  if (wire.mount?.where === 'ceiling' && place.ceiling !== null) return place.ceiling;
+  if (place.sill === null || place.height === null) return null;
+  const above = wire.mount?.above === undefined ? 0 : readLength(wire.mount.above, unit);
+  return ticks(place.sill + place.height + above);
 }
 
 /** One number stands for each side that has a return; a single panel has its one on the left. */

@@ -1,9 +1,10 @@
 /** One treatment of the wire form as the engines take it. Its faults have been told before. */
 import { exhaustive } from '../fault.ts';
 import type { Treatment } from '../treatments/treatment.ts';
-import type { LengthUnit, Ticks } from '../length.ts';
+import type { LengthUnit } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import { readPanels } from './read-panels.ts';
+import type { ReadPlace } from './read-place.ts';
 import { readPractice } from './read-practice.ts';
 import { readStacks } from './read-stacks.ts';
 import { readBedSkirt } from './wire-bed-skirt.ts';
@@ -14,13 +15,13 @@ import { readShowerCurtain } from './wire-shower-curtain.ts';
 import { readSwags } from './wire-swags.ts';
 import { readValance } from './wire-valance.ts';
 
-/** `practice` is the job's; the treatment's own stands over it. `sill` is the opening's, from the floor. */
+/** `practice` is the job's; the treatment's own stands over it. */
 export function readTreatment(
   wire: WireTreatment,
   path: string,
   practice: Practice,
   unit: LengthUnit,
-  sill: Ticks | null,
+  place: ReadPlace,
 ): Treatment {
   const own = readPractice(wire.practice, practice, unit);
   const base = {
@@ -34,7 +35,7 @@ export function readTreatment(
   };
   switch (wire.kind) {
     case 'panels':
-      return readPanels(wire, base, unit, sill);
+      return readPanels(wire, base, unit, place);
     case 'valance':
       return readValance(wire, base, own.valance, unit);
     case 'cornice':

@@ -1,6 +1,7 @@
 /** Panels under a heading, as a job file writes them. */
 import * as z from 'zod';
 import { ARRANGEMENTS, HEADINGS, MOUNTS } from '../words.ts';
+import { PATTERN_PLACES } from '../treatments/panels.ts';
 import { wireDecision } from './wire-decision.ts';
 import { fault, wireChoice, wireFlag, wireFullness, wireLength, wireName } from './wire-fields.ts';
 import { wirePractice } from './wire-practice.ts';
@@ -42,6 +43,18 @@ const wireBand = z.strictObject({
   width: wireLength.describe('Finished width of the strip.'),
 });
 
+const wirePattern = z.strictObject({
+  place: wireChoice(PATTERN_PLACES).describe(
+    'A whole motif at the top or at the hem, its middle in the middle of the drop, or at the level of the room.',
+  ),
+  level: wireLength
+    .optional()
+    .describe('Middle of the motif above the floor; not given: as another treatment of the room has it.'),
+  motif: wireLength
+    .optional()
+    .describe('From the start of the repeat to the middle of the motif; else half the repeat.'),
+});
+
 export const wirePanels = z.strictObject({
   name: wireName,
   kind: z.literal('panels', { error: fault('is not a kind that is known', 'give panels') }),
@@ -78,6 +91,10 @@ export const wirePanels = z.strictObject({
   arch: z.strictObject({ rise: wireLength.describe('Of the arch above its springing.') }).optional(),
   cafe: wireFlag().optional().describe('Covers the lower part of the window alone.'),
   bands: z.array(wireBand).max(6).optional().describe('Strips of another cloth along an edge.'),
+  pattern: wirePattern.optional().describe('Where a whole motif stands, on cloth with a repeat.'),
+  pleatToPattern: wireFlag()
+    .optional()
+    .describe('Pleat and space together are the repeat across, divided by a whole number.'),
   stacks: wireStacks.optional(),
   decision: wireDecision.optional(),
 });

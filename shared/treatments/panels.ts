@@ -37,6 +37,23 @@ export interface PanelsTreatment extends TreatmentBase {
   readonly header: Ticks;
   /** Covers the lower part of the window alone. */
   readonly cafe: boolean;
+  /** Where a whole motif stands; null lets the pattern fall as it falls, all widths alike. */
+  readonly pattern: PatternPlace | null;
+  /** Pleat and space together are a whole part of the repeat across. */
+  readonly pleatToPattern: boolean;
+}
+
+export const PATTERN_PLACES = ['top', 'hem', 'middle', 'level'] as const;
+
+/** The motif that is placed: at the top or the hem a whole one, else its middle. */
+export interface PatternPlace {
+  readonly place: (typeof PATTERN_PLACES)[number];
+  /** From the start of the repeat to the middle of the motif; null: half the repeat is taken. */
+  readonly motif: Ticks | null;
+  /** The room's level, from the floor to the middle of the motif; null at other places. */
+  readonly level: Ticks | null;
+  /** Top of the heading above the floor; null when unknown. */
+  readonly top: Ticks | null;
 }
 
 /** Where the length starts and ends: the commonest remake, so the working says it. */

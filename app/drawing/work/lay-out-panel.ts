@@ -26,13 +26,14 @@ export interface PanelLayout {
 export function layOutPanels(given: WorkGiven<PanelsTreatment>, face: TakeoffLine): readonly PanelLayout[] {
   const panels = given.treatment;
   const { practice, pieces } = panels;
-  const usable = given.clothOf(face.cloth)?.usableWidth ?? 0;
+  const cloth = given.clothOf(face.cloth);
+  const usable = cloth?.usableWidth ?? 0;
   const halves = face.halfWidths;
   const each = halves === null ? 0 : halves / pieces;
   const joins = halves === null ? 0 : Math.max(0, (each + (each % 2)) / 2 - 1);
   const flat = halves === null ? face.cutLength / pieces : (each / 2) * usable - joins * 2 * practice.seam;
   const made2 = 2 * (flat - 2 * practice.sideHem) * pieces;
-  const points = countPoints(panels, made2, halves);
+  const points = countPoints(panels, made2, halves, cloth?.repeat?.horizontal ?? null);
   const all = sidesOfPanels(panels, made2);
   const unlike = unlikePanels(all);
   return unlike.map((sides) => ({
@@ -40,7 +41,10 @@ export function layOutPanels(given: WorkGiven<PanelsTreatment>, face: TakeoffLin
     flat,
     seams: placeSeams({ usable, flat, joins, half: each % 2 === 1, seam: practice.seam }, sides.name === 'right'),
     points,
-    pleat: points.pleats === null ? 0 : pleatOf(points.pleats, flat - 2 * practice.sideHem, sides),
+    pleat:
+      points.pleats === null
+        ? 0
+        : pleatOf(points.pleats, points.pleats.toPattern?.flat ?? flat - 2 * practice.sideHem, sides),
     sides,
     mirrored: sides.name === 'left' && !unlike.some(({ name }) => name === 'right'),
   }));

@@ -151,6 +151,41 @@ export const PANELS_EXTRAS_SHEET: KindSheet = {
         },
       ],
     },
+    {
+      id: 'pattern',
+      title: 'Where the pattern stands',
+      optional: {
+        path: 'pattern',
+        add: 'Place the pattern',
+        takeOff: 'Let the pattern fall as it falls',
+        start: () => ({ place: 'level' }),
+      },
+      lines: [
+        {
+          type: 'choice',
+          path: 'pattern.place',
+          label: 'motif',
+          choices: [
+            { value: 'level', name: "at the room's level" },
+            { value: 'top', name: 'whole, below the heading' },
+            { value: 'hem', name: 'whole, above the hem' },
+            { value: 'middle', name: 'in the middle of the drop' },
+          ],
+        },
+        {
+          type: 'length',
+          path: 'pattern.level',
+          label: 'its middle above floor',
+          applies: ({ form }) => (form['pattern'] as { readonly place?: string } | undefined)?.place === 'level',
+        },
+        { type: 'length', path: 'pattern.motif', label: 'motif from start of repeat' },
+      ],
+    },
+    {
+      id: 'pleat-to-pattern',
+      applies: headingIs('pinch-pleat', 'goblet', 'box-pleat'),
+      lines: [{ type: 'flag', path: 'pleatToPattern', label: 'pleat to the pattern' }],
+    },
     { id: 'cafe', lines: [{ type: 'flag', path: 'cafe', label: 'café, lower part alone' }] },
     {
       id: 'arch',
