@@ -29,6 +29,8 @@ import { priceDocument } from './price-document.ts';
 import type { PriceMemo } from './price-document.ts';
 import { readLengthField } from './read-field.ts';
 import type { FieldReading } from './read-field.ts';
+import { moveBy } from './move-order.ts';
+import type { Placed } from './move-order.ts';
 import { NEW_NAMES } from '../words/project-words.ts';
 import { withForm } from './kind-form.ts';
 import { addedTreatment, newTreatment, turnedInto } from './new-treatment.ts';
@@ -260,6 +262,15 @@ export class ProjectStore {
       added('treatment', treatment.id);
       return treatment.id;
     });
+  }
+
+  /** Before its neighbour, or after it: one step, undone as one. */
+  move(entity: 'room' | 'opening' | 'treatment', siblings: readonly Placed[], id: string, by: -1 | 1, label: string) {
+    const pairs = moveBy(siblings, id, by).map((moved) => ({
+      after: { entity, id: moved.id, changes: { position: moved.to } },
+      before: { entity, id: moved.id, changes: { position: moved.from } },
+    }));
+    this.#edits.changeTogether(pairs, label);
   }
 
   remove(entity: 'room' | 'opening' | 'treatment', id: string, label: string): Promise<void> {

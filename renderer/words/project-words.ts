@@ -64,6 +64,17 @@ export const WEIGHT_WORDS: Readonly<Record<TreatmentKind, string>> = {
 
 export const HOUR_WORDS = { overcast: 'overcast', noon: 'noon', dusk: 'dusk', lamplight: 'lamplight' } as const;
 
+/** What hangs where at one window: the tabs run from the room to the glass, as the engine reckons. */
+export const ORDER_WORDS = {
+  room: 'room',
+  glass: 'glass',
+  towardsRoom: 'Towards the room',
+  towardsGlass: 'Towards the glass',
+  before: (name: string) => `Move before ${name}`,
+  after: (name: string) => `Move after ${name}`,
+  moved: (name: string) => `${name} moved`,
+} as const;
+
 export const SAMPLE_MARK = 'sample, invented';
 
 /** What "fill in what is usual" writes: the numbers of state/suggest-make.ts. */

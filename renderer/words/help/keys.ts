@@ -24,6 +24,12 @@ export const KEYS_HELP: TopicHelp = {
       ],
     },
     {
+      title: 'The order of things',
+      says: [
+        'Treatments at one window hang one behind the other, and their tabs stand in that order: the first nearest the room, the last nearest the glass. "Towards the room" and "towards the glass" move the one shown. Windows and rooms move before or after their neighbour.',
+      ],
+    },
+    {
       title: 'Kept',
       says: [
         'Nothing has to be saved. The whole portfolio is one file in your data folder, backed up before every change of its form. Nothing is sent anywhere.',
