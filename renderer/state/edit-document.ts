@@ -1,7 +1,7 @@
 /** Lays one edit over a project's document: a new document, the old one untouched. */
 import { exhaustive } from '#shared/fault.ts';
 import type { OpeningDocument, ProjectDocument, RoomDocument, TreatmentRecord } from '#shared/records/records.ts';
-import { AT_A_WINDOW } from '../words/kind-sheets/kinds.ts';
+import { hangsAway } from '#shared/treatments/away.ts';
 import type { Edit } from './edit.ts';
 import { byPosition } from './move-order.ts';
 import type { Placed } from './move-order.ts';
@@ -88,7 +88,7 @@ export function lastTreatment(document: ProjectDocument): TreatmentRecord | null
   return (
     listOpenings(document)
       .flatMap(({ opening }) => {
-        const hung = opening.treatments.filter(({ make }) => AT_A_WINDOW.includes(make.kind));
+        const hung = opening.treatments.filter(({ make }) => !hangsAway(make.kind));
         const model = hung.find(({ make }) => make.kind === 'panels') ?? hung[0];
         return model ? [model] : [];
       })

@@ -11,6 +11,11 @@ export interface Moved {
   readonly to: number;
 }
 
+/** The place after all that are there. */
+export function placeAfter(siblings: readonly Placed[]): number {
+  return Math.max(-1, ...siblings.map(({ position }) => position)) + 1;
+}
+
 /** As the portfolio orders them. */
 export function byPosition(a: Placed, b: Placed): number {
   if (a.position !== b.position) return a.position - b.position;

@@ -6,6 +6,7 @@ import type { TreatmentMake } from '#shared/records/treatment-make.ts';
 import type { TreatmentKind } from '#shared/treatments/treatment.ts';
 import { KIND_WORDS } from '../words/kind-sheets/kinds.ts';
 import { makeAlike, newMake } from './kind-form.ts';
+import { placeAfter } from './move-order.ts';
 
 const NO_STACKS = { good: null, better: null, best: null };
 
@@ -54,7 +55,7 @@ const DEPTHS: Readonly<Record<TreatmentKind, number>> = {
 /** The place before the first that hangs nearer the glass, or after all. */
 function placeOfNew({ treatments }: OpeningDocument, kind: TreatmentKind): number {
   const behind = treatments.find(({ make }) => DEPTHS[make.kind] > DEPTHS[kind]);
-  return behind?.position ?? (treatments.at(-1)?.position ?? -1) + 1;
+  return behind?.position ?? placeAfter(treatments);
 }
 
 function freeName(opening: OpeningDocument, kind: TreatmentKind): string {

@@ -29,7 +29,7 @@ import { priceDocument } from './price-document.ts';
 import type { PriceMemo } from './price-document.ts';
 import { readLengthField } from './read-field.ts';
 import type { FieldReading } from './read-field.ts';
-import { moveBy } from './move-order.ts';
+import { moveBy, placeAfter } from './move-order.ts';
 import type { Placed } from './move-order.ts';
 import { NEW_NAMES } from '../words/project-words.ts';
 import { withForm } from './kind-form.ts';
@@ -220,7 +220,7 @@ export class ProjectStore {
     return this.#edits.add(NEW_NAMES.addedRoom(name), async (added) => {
       const made = await client.rooms.addRoom({
         projectId: this.#id,
-        fields: { position: rooms.length, climate: rooms.at(-1)?.climate ?? 'mixed', ...room, name },
+        fields: { position: placeAfter(rooms), climate: rooms.at(-1)?.climate ?? 'mixed', ...room, name },
       });
       added('room', made.id);
       return this.#addOpening(made.id, { position: 0, glazing: 'double', ...opening }, model, added);
@@ -246,10 +246,28 @@ export class ProjectStore {
     const name = NEW_NAMES.opening(room.openings.length + 1);
     const fields = {
       name,
-      position: room.openings.length,
+      position: placeAfter(room.openings),
       glazing: room.openings.at(-1)?.glazing ?? 'double',
     } as const;
     return this.#edits.add(NEW_NAMES.addedOpening(name), (added) => this.#addOpening(room.id, fields, model, added));
+  }
+
+  /** A bed or a bath, which stands in the room without a window: with its skirt, or with its curtain. */
+  async addFurniture(room: RoomDocument): Promise<string> {
+    const kind = room.use === 'bath' ? 'shower-curtain' : 'bed-skirt';
+    const name = kind === 'bed-skirt' ? NEW_NAMES.bed : NEW_NAMES.bath;
+    const units = this.document?.project.units ?? 'in';
+    return this.#edits.add(NEW_NAMES.addedOpening(name), async (added) => {
+      const opening = await client.openings.addOpening({
+        roomId: room.id,
+        fields: { name, position: placeAfter(room.openings) },
+      });
+      added('opening', opening.id);
+      const fields = addedTreatment({ ...opening, treatments: [] }, kind, null, units);
+      const treatment = await client.treatments.addTreatment({ openingId: opening.id, fields });
+      added('treatment', treatment.id);
+      return opening.id;
+    });
   }
 
   /** Gives the id of what was added. */

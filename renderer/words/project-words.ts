@@ -6,6 +6,8 @@ export const NEW_NAMES = {
   room: 'Room',
   opening: (count: number) => (count === 1 ? 'Window' : `Window ${count}`),
   addedRoom: (name: string) => `${name} added`,
+  bed: 'Bed',
+  bath: 'Bath',
   addedOpening: (name: string) => `${name} added`,
   addedTreatment: (opening: string) => `treatment added to ${opening}`,
 } as const;

@@ -126,7 +126,7 @@ function shade(style: StylesOf['roman-shade']): Example {
 function bedSkirt(style: StylesOf['bed-skirt']): Example {
   return {
     use: 'bedroom',
-    opening: { name: 'Bed', width: 60, height: 40, at: 30 },
+    opening: { name: 'Bed', at: 30 },
     treatment: {
       name: 'Bed skirt',
       kind: 'bed-skirt',
@@ -141,7 +141,7 @@ function bedSkirt(style: StylesOf['bed-skirt']): Example {
 function shower(arrangement: StylesOf['shower-curtain']): Example {
   return {
     use: 'bath',
-    opening: { name: 'Bath', width: 60, height: 72, at: 30 },
+    opening: { name: 'Bath', at: 30 },
     treatment: {
       name: 'Curtain',
       kind: 'shower-curtain',

@@ -48,6 +48,12 @@ export const MEASURING_HELP: TopicHelp = {
       ],
     },
     {
+      title: 'A bed or a bath',
+      says: [
+        'A bed skirt and a shower curtain need no window. "Add a bed", or "Add a bath" in a bathroom, stands one in the room; the sheet then asks of the platform or the curtain alone, and where on the wall it stands.',
+      ],
+    },
+    {
       title: 'On paper',
       says: ['"Measure sheet to print", at the foot of a project, is a blank sheet for the visit.'],
     },

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openInBrowser, type OpenProgram } from './browser-shell.ts';
-import { button, makeFirstWindow, waitUntilSaved } from './sheet.ts';
+import { button, field, makeFirstWindow, stacks, waitUntilSaved, write } from './sheet.ts';
 import { tellViolations } from './tell-violations.ts';
 
 describe('the order of treatments, windows and rooms', () => {
@@ -55,5 +55,19 @@ describe('the order of treatments, windows and rooms', () => {
     await expect.poll(async () => (await names())[0] ?? '').toMatch(/^Window 2/);
     await page.keyboard.press('Control+z');
     await expect.poll(async () => (await names())[0] ?? '').toMatch(/^Window(?! 2)/);
+  });
+
+  it('a bed stands in the room without a window: its platform alone is asked', async () => {
+    const { page } = program;
+    await button(page, 'Add a bed').click();
+    await field(page, 'platform wide').waitFor();
+    for (const label of ['opening wide', 'opening high', 'sill from the floor', 'glass'])
+      expect(await field(page, label).count(), label).toBe(0);
+    await write(page, 'platform wide', '60');
+    await write(page, 'platform long', '80');
+    await write(page, 'drop to the hem', '14');
+    await field(page, 'cloth').selectOption({ label: 'Heron linen' });
+    await stacks(page).first().waitFor();
+    expect(await tellViolations(page)).toEqual([]);
   });
 });
