@@ -55,7 +55,7 @@ export const MEASURING_HELP: TopicHelp = {
     },
     {
       title: 'On paper',
-      says: ['"Measure sheet to print", at the foot of a project, is a blank sheet for the visit.'],
+      says: ['"Measure sheet to print", at the foot of a project, is a blank sheet for the visit; "Work sheets to print" beside it draws each piece for the workroom.'],
     },
   ],
 };

@@ -34,7 +34,7 @@ export const PROPOSALS_HELP: TopicHelp = {
     {
       title: 'For the workroom',
       says: [
-        'The copy for the decorator holds all the arithmetic, and "Work drawing" on a worksheet draws every piece as it is cut and made.',
+        '"Work sheets to print", at the foot of a project, draws every piece as it is cut and made. The copy for the decorator holds all the arithmetic.',
       ],
     },
   ],
