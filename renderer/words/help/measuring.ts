@@ -55,7 +55,9 @@ export const MEASURING_HELP: TopicHelp = {
     },
     {
       title: 'On paper',
-      says: ['"Measure sheet to print", at the foot of a project, is a blank sheet for the visit; "Work sheets to print" beside it draws each piece for the workroom.'],
+      says: [
+        '"Measure sheet to print", at the foot of a project, is a blank sheet for the visit; "Work sheets to print" beside it draws each piece for the workroom.',
+      ],
     },
   ],
 };
