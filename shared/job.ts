@@ -38,8 +38,9 @@ export interface ProposalHead {
 export interface Opening {
   readonly name: string;
   readonly key: string;
-  readonly width: Ticks;
-  readonly height: Ticks;
+  /** Null, as the height, only where a bed or a bath stands and no window is: `shared/treatments/away.ts`. */
+  readonly width: Ticks | null;
+  readonly height: Ticks | null;
   /** Sill from the floor; null when unknown. */
   readonly sill: Ticks | null;
   /** Left edge from the left end of the wall; null: drawn after its neighbour. */

@@ -103,7 +103,7 @@ export function summaryBlocks(
           height: Math.max(words.height, amounts.height),
           items: [...words.items, ...amounts.items, ...stitch],
           before: 0,
-          keepWithNext: i === summary.rows.length - 1 && summary.totals.length > 0,
+          keepWithNext: keepsWithNext(i, summary.rows.length, summary.totals.length > 0),
         },
         6,
         6,
@@ -125,6 +125,12 @@ export function summaryBlocks(
     }),
   );
   return { head, blocks: [head, ...rows, ...totals, keepAll(notes)] };
+}
+
+/** No row stands alone: the first two stay together under their head, the last two over the totals. */
+function keepsWithNext(row: number, count: number, totalled: boolean): boolean {
+  if (row === count - 1) return totalled;
+  return row === 0 || row === count - 2;
 }
 
 function keepAll(blocks: readonly Block[]): Block {

@@ -11,7 +11,10 @@ import type { MakeKind } from './body.ts';
 import type { Sewing } from './count-stitches.ts';
 
 export type JudgedRoom = Pick<Room, 'use' | 'facing' | 'climate'>;
-export type JudgedOpening = Pick<Opening, 'width' | 'height' | 'sill' | 'glazing' | 'heatSourceBelow'>;
+export interface JudgedOpening extends Pick<Opening, 'sill' | 'glazing' | 'heatSourceBelow'> {
+  readonly width: Ticks;
+  readonly height: Ticks;
+}
 
 export interface JudgedShade {
   readonly style: RomanStyle;

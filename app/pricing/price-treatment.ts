@@ -15,6 +15,7 @@ import { chooseStacks } from '#app/lining/choose-stacks.ts';
 import type { ChosenStacks } from '#app/lining/choose-stacks.ts';
 import { describeStack } from '#app/lining/describe-stack.ts';
 import { insistOn } from '#app/lining/insist-on.ts';
+import { judgedOpening } from '#app/lining/judged-opening.ts';
 import { judgedForm } from '#app/lining/judged-form.ts';
 import type { PlannedTreatment } from '#app/plan/planned-treatment.ts';
 import { nameStack } from '#app/lining/name-stack.ts';
@@ -50,10 +51,11 @@ export function priceTreatment(
   const form = judgedForm(treatment, { finished: plain.estimate.finished, sheet: plain.sheet }, (id) =>
     clothOf(pricing, id),
   );
+  const judged = judgedOpening(opening, plain.estimate.finished);
   const chosen = chooseStacks({
     face,
     room,
-    opening,
+    opening: judged,
     treatment: form,
     ownCloth: pricing.job.cloth,
     judge: (behind) => study(face, behind).judgement,
@@ -78,7 +80,7 @@ export function priceTreatment(
     advised: adviseTier({
       face,
       room,
-      opening,
+      opening: judged,
       treatment: form,
       tiers: {
         good: asOption(tiers.good, pricing),

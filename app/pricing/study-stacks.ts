@@ -9,6 +9,7 @@ import type { Estimate } from '#app/estimating/estimate.ts';
 import { countStitches } from '#app/lining/count-stitches.ts';
 import { judgeStack } from '#app/lining/judge-stack.ts';
 import type { JudgeInput } from '#app/lining/judge-stack.ts';
+import { judgedOpening } from '#app/lining/judged-opening.ts';
 import { isPelmet, judgedForm } from '#app/lining/judged-form.ts';
 import { weightOf } from '#app/lining/resolve-cloth.ts';
 import { clothOf } from './job-pricing.ts';
@@ -39,7 +40,7 @@ export function studyStacks(room: Room, opening: Opening, treatment: Treatment, 
       face,
       behind,
       room,
-      opening,
+      opening: judgedOpening(opening, estimate.finished),
       treatment: judgedForm(treatment, { finished: estimate.finished, sheet: made.sheet }, (id) =>
         clothOf(pricing, id),
       ),

@@ -66,7 +66,7 @@ function writePage(
     room: window.room.name,
     opening: window.name,
     count,
-    words: `${nameTreatment(treatment, face)}, ${sayMeasures(treatment, speech)}.`,
+    words: `${nameTreatment(treatment, face)}, ${sayMeasures(treatment, made, speech)}.`,
     option: `${job.proposal.tierNames[tier]}: ${made.title}`,
     stack: [
       { place: 'face', cloth: face },

@@ -116,19 +116,42 @@ function alwaysSaid(job: Job, windows: readonly ListedWindow[], heeded: readonly
       ),
     );
   }
-  if (atWindows.length > 0) notes.push(general(HANGING), general(sayAbout(atWindows)));
+  if (atWindows.length > 0)
+    notes.push(...weightNotes(job, windows, atWindows, heeded), general(LADDERS), general(sayAbout(atWindows)));
   return notes;
 }
 
-const HANGING =
-  'Rods, boards and brackets carry real weight: the maker’s rating and a competent installer decide how and into what they are fixed. ' +
+/** Said of what hangs overhead, unless the engine has warned there that it is heavy whichever option is taken. */
+function weightNotes(
+  job: Job,
+  windows: readonly ListedWindow[],
+  atWindows: readonly ListedWindow[],
+  heeded: readonly Heeded[],
+): readonly PaperNote[] {
+  const warned = warnedOf(heeded, 'heavy-hang', TIERS.length);
+  const left = atWindows.filter((window) => !warned.has(window));
+  if (left.length === 0) return [];
+  const about =
+    left.length === atWindows.length
+      ? ''
+      : aboutSeveral(job, windows, new Map(left.map((window) => [window, [...TIERS]])));
+  return [{ about, says: WEIGHT }];
+}
+
+/** Windows that the engine has warned of, in so many options at the least, by rules whose name holds a word. */
+function warnedOf(heeded: readonly Heeded[], word: string, options = 1): ReadonlySet<ListedWindow> {
+  const said = heeded.filter(({ advice }) => advice.rule.includes(word)).flatMap(({ at }) => [...at.entries()]);
+  return new Set(said.filter(([, tiers]) => tiers.length >= options).map(([window]) => window));
+}
+
+const WEIGHT =
+  'Rods, boards and brackets carry real weight: the maker’s rating and a competent installer decide how and into what they are fixed.';
+const LADDERS =
   'Work on ladders, drilling into old paint or plaster (which may hold lead or asbestos) and the wiring of an electric motor are for those whom the local code lets do it.';
 
 /** Cords by kind: said once for all that are worked alike, unless the engine has warned of them there. */
 function cordNotes(job: Job, windows: readonly ListedWindow[], heeded: readonly Heeded[]): readonly PaperNote[] {
-  const warned = new Set(
-    heeded.filter(({ advice }) => advice.rule.includes('cord')).flatMap(({ at }) => [...at.keys()]),
-  );
+  const warned = warnedOf(heeded, 'cord');
   const said = new Map<string, ListedWindow[]>();
   for (const window of windows) {
     if (warned.has(window)) continue;

@@ -1,8 +1,7 @@
 /** Whether a treatment hangs at a window, so that light and warmth can be read of it. */
-import type { Treatment, TreatmentKind } from '#shared/treatments/treatment.ts';
-
-const NO_WINDOW: readonly TreatmentKind[] = ['bed-skirt', 'shower-curtain'];
+import { hangsAway } from '#shared/treatments/away.ts';
+import type { Treatment } from '#shared/treatments/treatment.ts';
 
 export function hangsAtWindow(treatment: Pick<Treatment, 'kind'>): boolean {
-  return !NO_WINDOW.includes(treatment.kind);
+  return !hangsAway(treatment.kind);
 }

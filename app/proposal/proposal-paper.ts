@@ -54,7 +54,7 @@ export interface PaperWindow {
   readonly opening: string;
   /** `window 1 of 3`. */
   readonly count: string;
-  /** `Pinch-pleated pair in Larch stripe, 72 in wide, 84 in long, 2½ times full.` */
+  /** `Pinch-pleated pair in Larch stripe, 72 in wide, 84 in long, 2.47 times full.` */
   readonly words: string;
   /** Why the advised option: `Soft blackout answers this nursery best: nearly dark by day.` */
   readonly advice: string;

@@ -8,8 +8,11 @@ import type { ShowerCurtainTreatment } from '#shared/treatments/shower-curtain.t
 import type { SwagsTreatment } from '#shared/treatments/swags.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
 import type { ValanceStyle, ValanceTreatment } from '#shared/treatments/valance.ts';
+import type { Thousandths } from '#shared/practice.ts';
+import type { TierResult } from '#shared/result.ts';
 import type { Arrangement, Heading, MountPlace } from '#shared/words.ts';
 import { sizeShade } from '#app/estimating/roman-shade/size-shade.ts';
+import { roundFigure } from '#app/pricing/round-figure.ts';
 import { NBSP, capital, sayCount, sayList } from './speak.ts';
 import type { Speech } from './speak.ts';
 
@@ -108,18 +111,25 @@ function counted(quantity: number, forms: Forms): string {
   return quantity === 1 ? forms.one : `${sayCount(quantity)} ${forms.many}`;
 }
 
-/** `72 in wide, 84 in long, 2½ times full`. */
-export function sayMeasures(treatment: Treatment, speech: Speech): string {
+/** `72 in wide, 84 in long, 2.47 times full`: the fullness made, as the client gets it. */
+export function sayMeasures(treatment: Treatment, made: TierResult, speech: Speech): string {
   const each = treatment.quantity === 1 ? '' : 'each ';
-  return `${each}${measuresOf(treatment, speech).join(', ')}`;
+  const full = (asked: Thousandths): string => {
+    const got = made.takeoff[0]?.fullnessMade ?? null;
+    return `${speech.fullness(got === null ? asked : 1000 * roundFigure(got, 2))} times full`;
+  };
+  return `${each}${measuresOf(treatment, speech, full).join(', ')}`;
 }
 
-function measuresOf(treatment: Treatment, speech: Speech): readonly string[] {
+/** The fullness in words, from the one asked for. */
+type SayFull = (asked: Thousandths) => string;
+
+function measuresOf(treatment: Treatment, speech: Speech, full: SayFull): readonly string[] {
   switch (treatment.kind) {
     case 'panels':
-      return measurePanels(treatment, speech);
+      return measurePanels(treatment, speech, full);
     case 'valance':
-      return measureValance(treatment, speech);
+      return measureValance(treatment, speech, full);
     case 'cornice':
       return measureCornice(treatment, speech);
     case 'swags':
@@ -127,7 +137,7 @@ function measuresOf(treatment: Treatment, speech: Speech): readonly string[] {
     case 'roman-shade':
       return measureShade(treatment, speech);
     case 'bed-skirt':
-      return measureSkirt(treatment, speech);
+      return measureSkirt(treatment, speech, full);
     case 'shower-curtain':
       return measureCurtain(treatment, speech);
     default:
@@ -145,7 +155,7 @@ function namePanels(panels: PanelsTreatment): string {
   return `${sayCount(panels.quantity)} ${HEADED[panels.heading]} ${arranged.many}`;
 }
 
-function measurePanels(panels: PanelsTreatment, speech: Speech): readonly string[] {
+function measurePanels(panels: PanelsTreatment, speech: Speech, full: SayFull): readonly string[] {
   const { hang, arch, bay } = panels;
   return [
     ...(bay === null ? [] : [`round a bay of ${sayCount(bay.runs.length)} runs`]),
@@ -153,18 +163,18 @@ function measurePanels(panels: PanelsTreatment, speech: Speech): readonly string
     `${speech.length(panels.finishedLength)} long`,
     ...(arch === null ? [] : [`its top arched by ${speech.length(arch)}`]),
     ...(hang?.to === 'puddle' ? [`${speech.length(hang.by)} of it lying on the floor`] : []),
-    sayFullness(panels, speech),
+    sayFullness(panels, speech, full),
   ];
 }
 
-function sayFullness(panels: PanelsTreatment, speech: Speech): string {
+function sayFullness(panels: PanelsTreatment, speech: Speech, full: SayFull): string {
   const { halfWidths } = panels;
-  if (halfWidths === null) return `${speech.fullness(panels.fullness)} times full`;
+  if (halfWidths === null) return full(panels.fullness);
   const widths = speech.fullness(halfWidths * 500);
   return `${widths}${NBSP}${halfWidths === 2 ? 'width' : 'widths'} of cloth each`;
 }
 
-function measureValance(valance: ValanceTreatment, speech: Speech): readonly string[] {
+function measureValance(valance: ValanceTreatment, speech: Speech, full: SayFull): readonly string[] {
   const details = (): readonly string[] => {
     switch (valance.style) {
       case 'tailored':
@@ -172,11 +182,11 @@ function measureValance(valance: ValanceTreatment, speech: Speech): readonly str
       case 'box-pleated':
         return [`${sayCount(valance.pleats)} ${valance.pleats === 1 ? 'pleat' : 'pleats'}`];
       case 'gathered':
-        return [`${speech.fullness(valance.fullness)} times full`];
+        return [full(valance.fullness)];
       case 'scalloped':
         return [`scallops ${speech.length(valance.depth)} deep`];
       case 'balloon':
-        return [`${speech.fullness(valance.fullness)} times full`];
+        return [full(valance.fullness)];
       default:
         return exhaustive(valance);
     }
@@ -238,12 +248,12 @@ const PLACES: Readonly<Record<MountPlace, string>> = {
   ceiling: 'from the ceiling',
 };
 
-function measureSkirt(skirt: BedSkirtTreatment, speech: Speech): readonly string[] {
+function measureSkirt(skirt: BedSkirtTreatment, speech: Speech, full: SayFull): readonly string[] {
   const { bed, drop, splitCorners } = skirt;
   return [
     `for a bed ${speech.length(bed.width)} by ${speech.length(bed.length)}`,
     `${speech.length(drop)} drop`,
-    ...(skirt.style === 'tailored' ? [] : [`${speech.fullness(skirt.fullness)} times full`]),
+    ...(skirt.style === 'tailored' ? [] : [full(skirt.fullness)]),
     splitCorners ? 'open at the corners' : 'on three sides',
   ];
 }

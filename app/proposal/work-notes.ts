@@ -24,10 +24,11 @@ export function workNotes(
   const said = order.some((each) => each.rule.includes('cord'));
   const unlikely = result.warnings.filter((warning) => warning.path.startsWith(treatment.key));
   const weight = weightNote(treatment);
+  const heavy = order.some((each) => each.rule === 'heavy-hang');
   return [
     ...order.map((each) => `${each.level === 'stop' ? 'Stop: ' : ''}${each.says}`),
     ...(cords === null || said ? [] : [cords]),
-    ...(weight === null ? [] : [`${sayWeight(job, made, speech)} ${weight}`]),
+    ...(weight === null ? [] : [sayWeight(job, made, speech) + (heavy ? '' : ` ${weight}`)]),
     ...unlikely.map((warning) => `Unlikely: ${warning.says}`),
   ].map(typeset);
 }

@@ -44,7 +44,7 @@ export function writeWindow(input: WindowInput): PaperWindow {
     room: room.name,
     opening: window.name,
     count: `${place.what} ${place.index + 1} of ${place.count}`,
-    words: `${nameTreatment(treatment, cloth)}, ${sayMeasures(treatment, speech)}.`,
+    words: `${nameTreatment(treatment, cloth)}, ${sayMeasures(treatment, result.tiers[result.advised.tier], speech)}.`,
     advice: typeset(sentence(result.advised.why)),
     elevation: showRoom(job, room, opening.key, input.results),
     options: [option('good'), option('better'), option('best')],

@@ -16,7 +16,7 @@ export function writeWorking(job: Job, result: JobResult, window: ListedWindow, 
   const { tiers, advised } = window.result;
   const shared = sharedSteps(TIERS.map((tier) => tiers[tier].working));
   const says = [
-    `${nameTreatment(window.treatment, nameCloth(job, window))}, ${sayMeasures(window.treatment, speech)}.`,
+    `${nameTreatment(window.treatment, nameCloth(job, window))}, ${sayMeasures(window.treatment, tiers[advised.tier], speech)}.`,
     `Advised: ${job.proposal.tierNames[advised.tier]}. ${advised.why}`,
     ...result.warnings
       .filter((warning) => warning.path.startsWith(window.treatment.key))

@@ -157,8 +157,8 @@ function recordOpening(
   return {
     ...blank,
     name: wire.name,
-    width: readLength(wire.width, unit),
-    height: readLength(wire.height, unit),
+    width: maybe(wire.width, unit),
+    height: maybe(wire.height, unit),
     sill: maybe(wire.sill, unit),
     at: maybe(wire.at, unit),
     glazing: wire.glazing ?? blank.glazing,

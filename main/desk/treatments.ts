@@ -1,6 +1,6 @@
 import { practiceWithUnits } from '#shared/job-file/with-units.ts';
 import type { TreatmentRecord } from '#shared/records/records.ts';
-import type { ReadConnection } from '#main/portfolio/connection.ts';
+import type { ReadConnection, WriteConnection } from '#main/portfolio/connection.ts';
 import type { EditsOf } from '#main/portfolio/kept-table.ts';
 import { openings } from '#main/portfolio/openings.ts';
 import { placeOfOpening } from '#main/portfolio/place.ts';
@@ -18,7 +18,9 @@ export function makeTreatmentRequests(os: Implementer['treatments'], { door, now
         const opening = mustFind(openings.read(writing, input.openingId), 'opening', input.openingId);
         const position = nextTreatmentPosition(writing, opening.id);
         const blank = newTreatment({ id: makeId(), at: now() }, opening.id, position);
-        const siblings = listTreatments(writing, opening.id).map(({ name }) => name);
+        const others = listTreatments(writing, opening.id);
+        const siblings = others.map(({ name }) => name);
+        makeRoom(writing, others, input.fields.position, now());
         const fields = withUnits(writing, opening.id, input.fields);
         return treatments.add(writing, withGiven({ ...blank, name: freeName(blank.name, siblings) }, fields));
       }),
@@ -41,6 +43,19 @@ export function makeTreatmentRequests(os: Implementer['treatments'], { door, now
       door.write((writing) => mustFind(treatments.restore(writing, input.id, now()), 'treatment', input.id)),
     ),
   };
+}
+
+/** One that is added at a place where another hangs comes before it: that one and those after it go one further. */
+function makeRoom(
+  writing: WriteConnection,
+  others: readonly TreatmentRecord[],
+  position: number | undefined,
+  at: string,
+): void {
+  const taken = position !== undefined && others.some((each) => each.position === position);
+  if (!taken) return;
+  for (const each of others)
+    if (each.position >= position) treatments.edit(writing, each.id, { position: each.position + 1 }, at);
 }
 
 /** Bare lengths of a treatment's own practice are in its project's unit. */

@@ -1,8 +1,10 @@
 /** Lays one edit over a project's document: a new document, the old one untouched. */
 import { exhaustive } from '#shared/fault.ts';
 import type { OpeningDocument, ProjectDocument, RoomDocument, TreatmentRecord } from '#shared/records/records.ts';
-import { AT_A_WINDOW } from '../words/kind-sheets/kinds.ts';
+import { hangsAway } from '#shared/treatments/away.ts';
 import type { Edit } from './edit.ts';
+import { byPosition } from './move-order.ts';
+import type { Placed } from './move-order.ts';
 
 export function editDocument(document: ProjectDocument, edit: Edit): ProjectDocument {
   const { id } = edit;
@@ -29,24 +31,31 @@ export function editDocument(document: ProjectDocument, edit: Edit): ProjectDocu
         cuttings: document.cuttings.map((cutting) => (cutting.id === id ? { ...cutting, ...edit.changes } : cutting)),
       };
     case 'room':
+      return { ...document, rooms: editOne(document.rooms, id, edit.changes) };
+    case 'opening':
       return {
         ...document,
-        rooms: document.rooms.map((room) => (room.id === id ? { ...room, ...edit.changes } : room)),
+        rooms: document.rooms.map((room) =>
+          room.openings.some((opening) => opening.id === id)
+            ? { ...room, openings: editOne(room.openings, id, edit.changes) }
+            : room,
+        ),
       };
-    case 'opening':
-      return editOpenings(document, (opening) => (opening.id === id ? { ...opening, ...edit.changes } : opening));
     case 'treatment':
       return editOpenings(document, (opening) =>
         opening.treatments.some((treatment) => treatment.id === id)
-          ? {
-              ...opening,
-              treatments: opening.treatments.map((each) => (each.id === id ? { ...each, ...edit.changes } : each)),
-            }
+          ? { ...opening, treatments: editOne(opening.treatments, id, edit.changes) }
           : opening,
       );
     default:
       return exhaustive(edit);
   }
+}
+
+/** One of a list with its changes; the list in order again where a place was changed. */
+function editOne<Kept extends Placed>(list: readonly Kept[], id: string, changes: Partial<NoInfer<Kept>>): Kept[] {
+  const edited = list.map((each) => (each.id === id ? { ...each, ...changes } : each));
+  return changes.position === undefined ? edited : edited.sort(byPosition);
 }
 
 function editOpenings(
@@ -74,12 +83,15 @@ export function listOpenings(document: ProjectDocument): FoundOpening[] {
   return document.rooms.flatMap((room) => room.openings.map((opening) => ({ room, opening })));
 }
 
-/** The last treatment at a window before a new one: the next window is usually made like it. */
+/** What hangs at the last window before a new one, its panels first: the next window is usually made like it. */
 export function lastTreatment(document: ProjectDocument): TreatmentRecord | null {
   return (
     listOpenings(document)
-      .flatMap(({ opening }) => opening.treatments.slice(0, 1))
-      .filter(({ make }) => AT_A_WINDOW.includes(make.kind))
+      .flatMap(({ opening }) => {
+        const hung = opening.treatments.filter(({ make }) => !hangsAway(make.kind));
+        const model = hung.find(({ make }) => make.kind === 'panels') ?? hung[0];
+        return model ? [model] : [];
+      })
       .at(-1) ?? null
   );
 }

@@ -115,6 +115,17 @@ export class Edits {
     if (whole) void this.flush();
   }
 
+  /** Several records in one step, such as two that change places: undone and done again together. */
+  changeTogether(pairs: readonly { readonly after: Edit; readonly before: Edit }[], label: string): void {
+    if (pairs.length === 0) return;
+    this.#remember({ label, acts: pairs.map((pair): Act => ({ act: 'edit', ...pair })) });
+    this.#open = false;
+    this.#undone = [];
+    this.told = null;
+    for (const { after } of pairs) this.#put(after);
+    void this.flush();
+  }
+
   /** The field was left: what comes next is a step of its own, and what was typed is sent now. */
   leaveField(): void {
     this.#open = false;

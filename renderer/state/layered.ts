@@ -37,7 +37,7 @@ export function standsOut(make: TreatmentMake, practice: Practice): Ticks | null
   return make.kind === 'cornice' ? practice.cornice.boardDepth : null;
 }
 
-/** What hangs between it and the glass: panels and shades under a top treatment, what was written down before panels. */
+/** What hangs between it and the glass: panels and shades under a top treatment; of panels, what stands after them. */
 export function underneath(opening: OpeningDocument, treatment: TreatmentRecord): readonly TreatmentRecord[] {
   const { kind } = treatment.make;
   const at = opening.treatments.findIndex((each) => each.id === treatment.id);
@@ -46,7 +46,7 @@ export function underneath(opening: OpeningDocument, treatment: TreatmentRecord)
   if (isTop(kind)) return hangs;
   if (kind !== 'panels') return [];
   return hangs.filter(
-    (each) => each.make.kind === 'roman-shade' || opening.treatments.findIndex(({ id }) => id === each.id) < at,
+    (each) => each.make.kind === 'roman-shade' || opening.treatments.findIndex(({ id }) => id === each.id) > at,
   );
 }
 

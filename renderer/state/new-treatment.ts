@@ -6,6 +6,7 @@ import type { TreatmentMake } from '#shared/records/treatment-make.ts';
 import type { TreatmentKind } from '#shared/treatments/treatment.ts';
 import { KIND_WORDS } from '../words/kind-sheets/kinds.ts';
 import { makeAlike, newMake } from './kind-form.ts';
+import { placeAfter } from './move-order.ts';
 
 const NO_STACKS = { good: null, better: null, best: null };
 
@@ -32,12 +33,29 @@ export function addedTreatment(
   const make = model?.make.kind === kind ? makeAlike(model.make) : newMake(kind, unit);
   return {
     name: freeName(opening, kind),
-    position: opening.treatments.length,
+    position: placeOfNew(opening, kind),
     quantity: 1,
     face: opening.treatments.at(-1)?.face ?? model?.face ?? null,
     make,
     stacks: NO_STACKS,
   };
+}
+
+/** From the room to the glass, unless it is moved by hand: what covers the top, panels, shades; a bed or a bath last. */
+const DEPTHS: Readonly<Record<TreatmentKind, number>> = {
+  valance: 0,
+  cornice: 0,
+  swags: 0,
+  panels: 1,
+  'roman-shade': 2,
+  'bed-skirt': 3,
+  'shower-curtain': 3,
+};
+
+/** The place before the first that hangs nearer the glass, or after all. */
+function placeOfNew({ treatments }: OpeningDocument, kind: TreatmentKind): number {
+  const behind = treatments.find(({ make }) => DEPTHS[make.kind] > DEPTHS[kind]);
+  return behind?.position ?? placeAfter(treatments);
 }
 
 function freeName(opening: OpeningDocument, kind: TreatmentKind): string {

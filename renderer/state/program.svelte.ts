@@ -19,6 +19,8 @@ class Program {
   /** One line about what just happened, said to those who cannot see it too. */
   said = $state('');
   #silence: ReturnType<typeof setTimeout> | undefined;
+  /** Section of the help that lies over the screen, by its id; null while it is closed. */
+  help: string | null = $state(null);
   readonly route = new Route();
   readonly edits = new Edits({ sendEdit, sendRemoval, sendRestoring }, makeKeptEdits(findStorage()));
 

@@ -29,6 +29,8 @@ import { priceDocument } from './price-document.ts';
 import type { PriceMemo } from './price-document.ts';
 import { readLengthField } from './read-field.ts';
 import type { FieldReading } from './read-field.ts';
+import { moveBy, placeAfter } from './move-order.ts';
+import type { Placed } from './move-order.ts';
 import { NEW_NAMES } from '../words/project-words.ts';
 import { withForm } from './kind-form.ts';
 import { addedTreatment, newTreatment, turnedInto } from './new-treatment.ts';
@@ -218,7 +220,7 @@ export class ProjectStore {
     return this.#edits.add(NEW_NAMES.addedRoom(name), async (added) => {
       const made = await client.rooms.addRoom({
         projectId: this.#id,
-        fields: { position: rooms.length, climate: rooms.at(-1)?.climate ?? 'mixed', ...room, name },
+        fields: { position: placeAfter(rooms), climate: rooms.at(-1)?.climate ?? 'mixed', ...room, name },
       });
       added('room', made.id);
       return this.#addOpening(made.id, { position: 0, glazing: 'double', ...opening }, model, added);
@@ -244,10 +246,28 @@ export class ProjectStore {
     const name = NEW_NAMES.opening(room.openings.length + 1);
     const fields = {
       name,
-      position: room.openings.length,
+      position: placeAfter(room.openings),
       glazing: room.openings.at(-1)?.glazing ?? 'double',
     } as const;
     return this.#edits.add(NEW_NAMES.addedOpening(name), (added) => this.#addOpening(room.id, fields, model, added));
+  }
+
+  /** A bed or a bath, which stands in the room without a window: with its skirt, or with its curtain. */
+  async addFurniture(room: RoomDocument): Promise<string> {
+    const kind = room.use === 'bath' ? 'shower-curtain' : 'bed-skirt';
+    const name = kind === 'bed-skirt' ? NEW_NAMES.bed : NEW_NAMES.bath;
+    const units = this.document?.project.units ?? 'in';
+    return this.#edits.add(NEW_NAMES.addedOpening(name), async (added) => {
+      const opening = await client.openings.addOpening({
+        roomId: room.id,
+        fields: { name, position: placeAfter(room.openings) },
+      });
+      added('opening', opening.id);
+      const fields = addedTreatment({ ...opening, treatments: [] }, kind, null, units);
+      const treatment = await client.treatments.addTreatment({ openingId: opening.id, fields });
+      added('treatment', treatment.id);
+      return opening.id;
+    });
   }
 
   /** Gives the id of what was added. */
@@ -260,6 +280,15 @@ export class ProjectStore {
       added('treatment', treatment.id);
       return treatment.id;
     });
+  }
+
+  /** Before its neighbour, or after it: one step, undone as one. */
+  move(entity: 'room' | 'opening' | 'treatment', siblings: readonly Placed[], id: string, by: -1 | 1, label: string) {
+    const pairs = moveBy(siblings, id, by).map((moved) => ({
+      after: { entity, id: moved.id, changes: { position: moved.to } },
+      before: { entity, id: moved.id, changes: { position: moved.from } },
+    }));
+    this.#edits.changeTogether(pairs, label);
   }
 
   remove(entity: 'room' | 'opening' | 'treatment', id: string, label: string): Promise<void> {

@@ -4,6 +4,7 @@ import { client } from './client.ts';
 import { program } from './program.svelte.ts';
 import type { Spot } from './route.svelte.ts';
 import { GENERIC_NAMES } from '../words/cloth-words.ts';
+import { HELP_SECTIONS } from '../words/help/help-sections.ts';
 import { PLACES } from '../words/shell-words.ts';
 import { sayRevision } from '../words/proposal-words.ts';
 
@@ -12,7 +13,7 @@ export interface Finding {
   readonly name: string;
   /** What it is and where: `room of Ada Fenn`. */
   readonly kind: string;
-  readonly spot: Spot;
+  readonly spot: Spot | { readonly help: string };
 }
 
 /** Projects whose rooms and windows are read for the search; the newest come first. */
@@ -22,9 +23,15 @@ const MOST_SHOWN = 12;
 export class SearchStore {
   text = $state('');
   loading = $state(true);
-  #all: readonly Finding[] = $state.raw(
-    PLACES.map(({ place, name }) => ({ key: place, name, kind: 'place', spot: { place, id: null } })),
-  );
+  #all: readonly Finding[] = $state.raw([
+    ...PLACES.map(({ place, name }): Finding => ({ key: place, name, kind: 'place', spot: { place, id: null } })),
+    ...HELP_SECTIONS.map(({ id, title }): Finding => ({
+      key: `help-${id}`,
+      name: title,
+      kind: 'help',
+      spot: { help: id },
+    })),
+  ]);
   readonly found = $derived(rank(this.#all, this.text));
 
   async load(): Promise<void> {

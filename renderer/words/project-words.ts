@@ -6,6 +6,8 @@ export const NEW_NAMES = {
   room: 'Room',
   opening: (count: number) => (count === 1 ? 'Window' : `Window ${count}`),
   addedRoom: (name: string) => `${name} added`,
+  bed: 'Bed',
+  bath: 'Bath',
   addedOpening: (name: string) => `${name} added`,
   addedTreatment: (opening: string) => `treatment added to ${opening}`,
 } as const;
@@ -63,6 +65,17 @@ export const WEIGHT_WORDS: Readonly<Record<TreatmentKind, string>> = {
 };
 
 export const HOUR_WORDS = { overcast: 'overcast', noon: 'noon', dusk: 'dusk', lamplight: 'lamplight' } as const;
+
+/** What hangs where at one window: the tabs run from the room to the glass, as the engine reckons. */
+export const ORDER_WORDS = {
+  room: 'room',
+  glass: 'glass',
+  towardsRoom: 'Towards the room',
+  towardsGlass: 'Towards the glass',
+  before: (name: string) => `Move before ${name}`,
+  after: (name: string) => `Move after ${name}`,
+  moved: (name: string) => `${name} moved`,
+} as const;
 
 export const SAMPLE_MARK = 'sample, invented';
 

@@ -7,6 +7,9 @@ import type { Fault, Warning } from '../fault.ts';
 import { TICKS_PER_INCH } from '../length.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
 import { parseLength } from '../parse-length.ts';
+import { isNoWindow } from '../treatments/away.ts';
+import { TREATMENT_KINDS } from '../treatments/treatment.ts';
+import type { TreatmentKind } from '../treatments/treatment.ts';
 import { CLOTH_ROLES } from '../words.ts';
 import { checkCutting } from './check-cutting.ts';
 import { checkInsideMount } from './check-inside-mount.ts';
@@ -230,6 +233,10 @@ function readOpening(tools: CheckTools, item: unknown, path: string, room: Check
   const high = tools.length(sizes.height, at(path, 'height'));
   const sillHeight = tools.length(sizes.sill, at(path, 'sill'));
   tools.length(sizes.at, at(path, 'at'));
+  if (!isNoWindow(kindsOf(treatments)))
+    for (const side of ['width', 'height'] as const)
+      if (opening.data[side] === undefined || opening.data[side] === null)
+        tools.fault(at(path, side), 'is missing', `give the ${side} of the opening`);
   if (wide === 0) tools.fault(at(path, 'width'), 'is zero', 'give the width of the opening');
   if (high === 0) tools.fault(at(path, 'height'), 'is zero', 'give the height of the opening');
   if (ceiling !== null && ceiling > 0 && high !== null && sillHeight !== null && sillHeight + high > ceiling)
@@ -246,6 +253,14 @@ function readOpening(tools: CheckTools, item: unknown, path: string, room: Check
     checkInsideMount(tools, treatment.data, where, wide);
     if (treatment.data['kind'] === 'panels')
       checkPanelsFile(tools, treatment.data, where, { ...room, sill: sillHeight, width: wide, height: high });
+  });
+}
+
+/** Those that are known: what is of no kind has a fault of its own. */
+function kindsOf(treatments: readonly unknown[]): readonly TreatmentKind[] {
+  return treatments.flatMap((each) => {
+    const treatment = LOOSE.safeParse(each);
+    return TREATMENT_KINDS.filter((kind) => treatment.success && treatment.data['kind'] === kind);
   });
 }
 

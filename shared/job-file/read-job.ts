@@ -194,8 +194,8 @@ function toRoom(wire: WireRoom, path: string, practice: Practice, unit: LengthUn
       return {
         name: opening.name,
         key: here,
-        width: readLength(opening.width, unit),
-        height: readLength(opening.height, unit),
+        width: optionalLength(opening.width, unit),
+        height: optionalLength(opening.height, unit),
         sill: optionalLength(opening.sill, unit),
         at: optionalLength(opening.at, unit),
         glazing: opening.glazing ?? 'double',

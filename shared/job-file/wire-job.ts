@@ -145,8 +145,8 @@ export type WireTreatment = z.infer<typeof wireTreatment>;
 
 export const wireOpening = z.strictObject({
   name: wireName,
-  width: wireLength,
-  height: wireLength,
+  width: wireLength.nullish().describe('Left out only where a bed skirt or a shower curtain alone hangs.'),
+  height: wireLength.nullish().describe('Left out only where a bed skirt or a shower curtain alone hangs.'),
   sill: wireLength.nullish(),
   at: wireLength.nullish().describe("Left edge from the wall's left end."),
   glazing: wireChoice(GLAZINGS).optional(),

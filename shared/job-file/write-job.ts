@@ -12,6 +12,7 @@ import type {
   StacksRecord,
   TreatmentRecord,
 } from '../records/records.ts';
+import { isNoWindow } from '../treatments/away.ts';
 import {
   FACE_FAMILIES as FACE,
   GENERIC_CLOTH_IDS,
@@ -149,7 +150,7 @@ function writeRoom(room: RoomDocument, path: string, name: string, writing: Writ
   };
 }
 
-/** Null while the opening has no size: nothing about it can be reckoned. */
+/** Null while a window has no size: nothing about it can be reckoned. A bed or a bath needs none. */
 function writeOpening(
   opening: OpeningDocument,
   path: string,
@@ -157,8 +158,11 @@ function writeOpening(
   writing: Writing,
 ): WireOpening | null {
   const { unit } = writing;
-  const missing = [...(sized(opening.width) ? [] : ['width']), ...(sized(opening.height) ? [] : ['height'])];
-  if (opening.width === null || opening.height === null || missing.length > 0) {
+  const noWindow = isNoWindow(opening.treatments.map(({ make }) => make.kind));
+  const missing = noWindow
+    ? []
+    : [...(sized(opening.width) ? [] : ['width']), ...(sized(opening.height) ? [] : ['height'])];
+  if (missing.length > 0) {
     for (const treatment of opening.treatments)
       writing.unfinished.push({
         treatmentId: treatment.id,
@@ -182,8 +186,8 @@ function writeOpening(
   }
   return {
     name: uniqueName(opening.name, 'Window', names),
-    width: length(opening.width, unit),
-    height: length(opening.height, unit),
+    ...(opening.width === null || opening.width === 0 ? {} : { width: length(opening.width, unit) }),
+    ...(opening.height === null || opening.height === 0 ? {} : { height: length(opening.height, unit) }),
     sill: opening.sill === null ? null : length(opening.sill, unit),
     at: opening.at === null ? null : length(opening.at, unit),
     glazing: opening.glazing,

@@ -1,4 +1,4 @@
-/** What is unlikely or asks for a second look in a Roman shade, and is made all the same. */
+/** What is unlikely or asks for a second look in a Roman shade, and is made all the same. Of cords the advice speaks. */
 import { isBlackout } from '#shared/cloth.ts';
 import type { BackCloth } from '#shared/cloth.ts';
 import { at } from '#shared/fault.ts';
@@ -6,7 +6,6 @@ import type { Warning } from '#shared/fault.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { RomanShadeTreatment } from '#shared/treatments/roman-shade.ts';
 import type { Say } from '../say.ts';
-import { cautionOf } from './cord-caution.ts';
 import type { ShadeSize } from './size-shade.ts';
 
 const USUAL_READINGS = 3;
@@ -47,8 +46,6 @@ export function warnRomanShade(
         `The layers behind are bulky: ${say.length(own.thickDeduction)} off the width is usual for thick cloth.`,
       );
   }
-  const caution = cautionOf(shade.lift);
-  if (caution.accessible) warn('lift', caution.says);
   if (shade.mount.where !== 'inside' && shade.returns.left + shade.returns.right === 0)
     warn('return', 'An outside mount without side returns shows its board and cords from the side.');
   if (2 * stack > made.length)

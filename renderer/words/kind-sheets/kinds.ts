@@ -32,6 +32,3 @@ export const KIND_WORDS: Readonly<
     says: 'On rings through eyelets, with a liner of its own if wanted.',
   },
 };
-
-/** Kinds that hang at a window: only these see daylight from behind. */
-export const AT_A_WINDOW: readonly TreatmentKind[] = ['panels', 'valance', 'cornice', 'swags', 'roman-shade'];

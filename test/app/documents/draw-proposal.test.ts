@@ -193,3 +193,15 @@ describe('texts too long for any page', () => {
     }
   });
 });
+
+it.each(Array.from({ length: 19 }, (_, i) => i + 2))('no price stands alone on a page: %i windows', (windows) => {
+  const { paper } = paperOf({ windows }, { audience: 'client' });
+  for (const frame of [FRAMES.letter, FRAMES.a4]) {
+    const rows = layOutProposal(paper, frame, fonts).map(
+      (page) =>
+        new Set(page.items.flatMap(({ field }) => /^summary\.rows\[(\d+)\]\.opening/.exec(field)?.[1] ?? [])).size,
+    );
+    expect(rows.filter((count) => count === 1)).toEqual([]);
+    expect(rows.reduce((sum, count) => sum + count, 0)).toBe(windows);
+  }
+});

@@ -68,7 +68,7 @@ function study(room: Room, opening: Opening, treatment: Treatment, pricing: JobP
     choose: {
       face,
       room,
-      opening,
+      opening: advised.input.opening,
       treatment: advised.input.treatment,
       ownCloth: pricing.job.cloth,
       judge: (behind) => judged(face, behind).judgement,
@@ -95,7 +95,7 @@ function writeOpening({ room, opening, treatments }: StudiedOpening): string {
     `# ${room.name}, ${opening.name}`,
     `${facts.join(', ')}.`,
     ...treatments.map((each) => writeTreatment(each)),
-    ...writeTogether(room, opening, treatments),
+    ...writeTogether(room, treatments),
   ].join('\n\n');
 }
 
@@ -138,13 +138,14 @@ function writeTier(name: string, tier: TierResult): string {
 }
 
 /** Drawn and open, where more than one hangs before the window. */
-function writeTogether(room: Room, opening: Opening, treatments: readonly StudiedTreatment[]): string[] {
+function writeTogether(room: Room, treatments: readonly StudiedTreatment[]): string[] {
   const hung = treatments.filter((each) => placeOf(each.treatment.kind) !== 'away').map((each) => each.hung);
-  if (hung.length < 2) return [];
+  const [first, second] = hung;
+  if (!first || !second) return [];
   const lines = [true, false].map((drawn) => {
     const judged = judgeOpening(
       room,
-      opening,
+      first.input.opening,
       hung.map((each) => ({ ...each, drawn })),
     );
     return [

@@ -114,7 +114,7 @@ describe('words', () => {
   it('a treatment is told with typeset fractions', () => {
     const { paper } = paperOf({ windows: 1 });
     expect(paper.windows[0]!.words).toBe(
-      'Pinch-pleated pair in Larch stripe, 72\u00a0in wide, 84½\u00a0in long, 2½ times full.',
+      'Pinch-pleated pair in Larch stripe, 72\u00a0in wide, 84½\u00a0in long, 2.47 times full.',
     );
   });
 

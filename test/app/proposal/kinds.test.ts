@@ -23,7 +23,7 @@ it.each([
   ],
   ['Box valance', 'Box-pleated valance in Moss linen, 80 in wide, 16 in deep, three pleats, a welt along its hem.'],
   ['Scallops', 'Scalloped valance in Straw twill, 74 in wide, 16 in deep, scallops 4 in deep.'],
-  ['Balloon', 'Balloon valance in Sky cotton, 74 in wide, 20 in deep, 2½ times full.'],
+  ['Balloon', 'Balloon valance in Sky cotton, 74 in wide, 20 in deep, 2.64 times full.'],
   ['Cornice', 'Padded cornice in Larch stripe, 74 in wide, 14 in high, welted at top and bottom.'],
   [
     'Swags',
@@ -35,7 +35,7 @@ it.each([
     'Box-pleated bed skirt in Moss linen, for a bed 60 in by 80 in, 14 in drop, 3 times full, open at the corners.',
   ],
   ['Shower curtain', 'Shower curtain in Sky cotton, 72 in wide, 72 in long, with a liner.'],
-  ['Café tiers', 'Grommet-top pair of café tiers in Moss linen, 59½ in wide, 28 in long, 1¾ times full.'],
+  ['Café tiers', 'Grommet-top pair of café tiers in Moss linen, 59½ in wide, 28 in long, 1.61 times full.'],
 ])('%s', (name, words) => {
   expect(windowOf(name).words.replace(/\u00a0/gu, ' ')).toBe(words);
 });

@@ -51,6 +51,37 @@ describe('what is added', () => {
   });
 });
 
+describe('the order changed by hand', () => {
+  test('one that is added where another hangs comes before it', async () => {
+    const { project, opening } = await makeOpening();
+    for (const name of ['Drapery', 'Sheer'])
+      await client.treatments.addTreatment({ openingId: opening.id, fields: { name } });
+    await client.treatments.addTreatment({ openingId: opening.id, fields: { name: 'Valance', position: 0 } });
+    const hung = (await client.projects.readProject({ id: project.id })).rooms[0]?.openings[0]?.treatments ?? [];
+    expect(hung.map(({ name, position }) => [name, position])).toEqual([
+      ['Valance', 0],
+      ['Drapery', 1],
+      ['Sheer', 2],
+    ]);
+  });
+
+  test('is kept, and stands in the history', async () => {
+    const { project, room, opening } = await makeOpening();
+    const second = await client.openings.addOpening({ roomId: room.id, fields: {} });
+    await client.openings.editOpening({ id: second.id, changes: { position: 0 } });
+    await client.openings.editOpening({ id: opening.id, changes: { position: 1 } });
+    const names = (await client.projects.readProject({ id: project.id })).rooms[0]?.openings.map(({ name }) => name);
+    expect(names).toEqual(['Window 2', 'Window']);
+    const [latest] = await client.history.listHistory({ projectId: project.id, most: 1 });
+    expect(latest).toMatchObject({
+      entity: 'opening',
+      entityId: opening.id,
+      verb: 'edited',
+      changes: { position: { before: 0, after: 1 } },
+    });
+  });
+});
+
 describe('what is taken away', () => {
   test('comes back with all that was in it', async () => {
     const { project, room, opening } = await makeOpening();

@@ -58,6 +58,24 @@ describe('edits on their way to the desk', () => {
     vi.useRealTimers();
   });
 
+  it('two that change places are one step, undone and done again together', async () => {
+    const place = (id: string, position: number): Edit => ({ entity: 'room', id, changes: { position } });
+    edits.changeTogether(
+      [
+        { after: place('a', 1), before: place('a', 0) },
+        { after: place('b', 0), before: place('b', 1) },
+      ],
+      'rooms moved',
+    );
+    await edits.flush();
+    await edits.undo();
+    await edits.redo();
+    const there = ['room a {"position":1}', 'room b {"position":0}'];
+    const back = ['room b {"position":1}', 'room a {"position":0}'];
+    expect(desk.asked).toEqual([...there, ...back, ...there]);
+    expect(edits.nextUndo).toBe('rooms moved');
+  });
+
   it('shows each key at once and sends the last after a short pause', async () => {
     edits.change(name('N'), name(''), 'name');
     edits.change(name('Nu'), name('N'), 'name');

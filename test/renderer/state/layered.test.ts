@@ -10,7 +10,7 @@ const sheer = sampleTreatment({ id: 'sheer', name: 'Sheers' });
 
 function over(make: TreatmentMake, name = 'Over') {
   const treatment = sampleTreatment({ id: 'over', name, make });
-  return { treatment, opening: sampleOpening({ treatments: [sheer, treatment] }) };
+  return { treatment, opening: sampleOpening({ treatments: [treatment, sheer] }) };
 }
 
 describe('what hangs over another (common practice)', () => {

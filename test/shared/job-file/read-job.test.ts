@@ -135,6 +135,25 @@ describe('a job file that is wrong', () => {
       ],
     ],
     [
+      'a window without its sizes',
+      {
+        ...good,
+        rooms: [{ name: 'Nursery', use: 'nursery', openings: [{ name: 'East window', treatments: [panels] }] }],
+      },
+      [
+        'rooms[0].openings[0].width: is missing; give the width of the opening',
+        'rooms[0].openings[0].height: is missing; give the height of the opening',
+      ],
+    ],
+    [
+      'an opening with nothing at it and no sizes',
+      {
+        ...good,
+        rooms: [{ name: 'Nursery', use: 'nursery', openings: [{ name: 'East window', height: 54, treatments: [] }] }],
+      },
+      ['rooms[0].openings[0].width: is missing; give the width of the opening'],
+    ],
+    [
       'a lining as face',
       withTreatment({ face: 'std-white' }),
       ['rooms[0].openings[0].treatments[0].face: "std-white" is a lining; give a face cloth here'],

@@ -1,0 +1,60 @@
+import type { TopicHelp } from './help-text.ts';
+
+export const CLOTH_HELP: TopicHelp = {
+  id: 'cloth',
+  title: 'Cloth and repeats',
+  parts: [
+    {
+      title: 'Width',
+      says: [
+        'The width is from selvage to selvage; the usable width is what is left between the selvages and within the pattern, where they differ. A width in the take-off is one full width of cloth.',
+        'Choose a lining as wide as the face or a little narrower: then its seams lie behind the seams of the face.',
+      ],
+    },
+    {
+      title: 'Repeat and match',
+      terms: [
+        {
+          term: 'vertical repeat',
+          says: 'From one motif to the same motif below it, along the selvage. Cuts go up to whole repeats.',
+        },
+        { term: 'straight across', says: 'The pattern meets the next width at the same height.' },
+        {
+          term: 'half-drop',
+          says: 'It meets half a repeat lower. Neighbouring cuts then begin half a repeat apart, and the layout uses it.',
+        },
+        { term: 'horizontal repeat', says: 'From motif to motif across; it tells where a seam may fall.' },
+        {
+          term: 'cut on the repeat',
+          says: 'The supplier cuts at your place in the pattern, so no repeat extra is ordered.',
+        },
+      ],
+    },
+    {
+      title: 'Sideways and one way',
+      says: [
+        'Railroaded cloth may be turned so that its pattern or its plain width runs along the rod: where the whole length fits across the bolt, no seams are needed.',
+        'A pile or a pattern with a top runs all one way: tell the cloth, and nothing is turned round in the layout.',
+      ],
+    },
+    {
+      title: 'What is ordered',
+      says: [
+        'The length as laid out, what is extra, and up to the step in which the cloth is sold. The step can be that of the practice, or of the one cloth. Orders always go up and are never cut short by rounding.',
+      ],
+      settings: [{ name: 'orders go up to', of: (practice, say) => say.cloth(practice.orderStep) }],
+    },
+    {
+      title: 'Weight',
+      says: [
+        'Ask whether ounces are of a running yard or a square yard: five ounces a running yard at 54 in is about 113 g/m², five ounces a square yard 170. A cloth whose weight nobody told is reckoned by its family, and marked as assumed.',
+      ],
+    },
+    {
+      title: 'Content and care',
+      says: [
+        'Match content: an all-cotton face wants an all-cotton lining, a blend a blend, so that layers move together. Difference in shrinkage makes a hem pucker. A flame certificate belongs to one cloth; in a public room the whole made-up stack has to comply with the local code.',
+      ],
+    },
+  ],
+};
