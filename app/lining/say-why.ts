@@ -80,6 +80,11 @@ export function sayBetter(
     : `: ${sayNeed(told, better, make)}, against ${sayNeed(told, worse, make)}`;
 }
 
+/** Above a hundredth no share is written with a decimal, so it needs no locale. */
+function sayKept(share: number): string {
+  return share < 0.0095 ? 'hardly any' : sayAbout(share, '.');
+}
+
 const COLOUR_WORDS: Readonly<Record<string, string>> = {
   [AS_BY_NIGHT]: 'the same by day and by night',
   [NEARLY_AS_BY_NIGHT]: 'almost the same by day and by night',
@@ -95,7 +100,7 @@ function sayNeed(name: NeedName, { readings, words }: Judgement, make: MakeKind)
     case 'warmth':
       return words.warmth.words === 'hardly' ? 'hardly any warmth' : `${words.warmth.words} warmth`;
     case 'fade':
-      return readings.fade > 0 ? `${sayAbout(readings.fade)} of the fading kept off` : 'fading not slowed';
+      return readings.fade > 0 ? `${sayKept(readings.fade)} of the fading kept off` : 'fading not slowed';
     case 'body':
       return make === 'flat' ? `${words.body.words} in the hand` : `${words.body.words} folds`;
     default:
