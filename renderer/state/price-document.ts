@@ -90,7 +90,7 @@ export function priceDocument(document: ProjectDocument, memo: PriceMemo): Price
 }
 
 function restsOnTheSame(before: Remembered, document: ProjectDocument, room: RoomDocument): boolean {
-  const { use, facing, climate, ceiling } = before.room;
+  const { use, facing, climate, privacy, budget, ceiling } = before.room;
   return (
     before.document.project === document.project &&
     before.document.settings === document.settings &&
@@ -99,6 +99,8 @@ function restsOnTheSame(before: Remembered, document: ProjectDocument, room: Roo
     use === room.use &&
     facing === room.facing &&
     climate === room.climate &&
+    privacy === room.privacy &&
+    budget === room.budget &&
     ceiling === room.ceiling
   );
 }
