@@ -10,7 +10,8 @@ import type { Arrangement, Heading } from '#shared/words.ts';
 import type { MakeKind } from './body.ts';
 import type { Sewing } from './count-stitches.ts';
 
-export type JudgedRoom = Pick<Room, 'use' | 'facing' | 'climate'>;
+/** Wishes that are not told are not asked for. */
+export type JudgedRoom = Pick<Room, 'use' | 'facing' | 'climate'> & Partial<Pick<Room, 'privacy' | 'budget'>>;
 export type JudgedOpening = Pick<Opening, 'width' | 'height' | 'sill' | 'glazing' | 'heatSourceBelow'>;
 
 export interface JudgedShade {

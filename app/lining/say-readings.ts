@@ -23,6 +23,10 @@ export const LIGHT_WORDS: readonly Step[] = [
   { from: 0, words: 'dark but for its edges' },
 ];
 
+/** Cloth that passes this much shows silhouettes by lamplight, and this much the shadow of who stands close (common practice). */
+export const SEEN_THROUGH = 0.2;
+export const SHADOWS_SHOW = 0.07;
+
 /** From here on one sees the change without looking for it. */
 export const DEEP_SHIFT = 3.8;
 /** By CIEDE2000: about 1 is just seen, above 5 one sees it without looking for it. */

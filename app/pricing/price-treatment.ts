@@ -21,6 +21,7 @@ import { nameStack } from '#app/lining/name-stack.ts';
 import { behindOf, clothOf, faceOf } from './job-pricing.ts';
 import type { JobPricing } from './job-pricing.ts';
 import { priceStack } from './price-stack.ts';
+import { roomFor } from './room-for.ts';
 import { studyStacks } from './study-stacks.ts';
 import type { StudyStack } from './study-stacks.ts';
 
@@ -50,9 +51,10 @@ export function priceTreatment(
   const form = judgedForm(treatment, { finished: plain.estimate.finished, sheet: plain.sheet }, (id) =>
     clothOf(pricing, id),
   );
+  const asked = roomFor(room, opening, treatment, pricing);
   const chosen = chooseStacks({
     face,
-    room,
+    room: asked,
     opening,
     treatment: form,
     ownCloth: pricing.job.cloth,
@@ -77,7 +79,7 @@ export function priceTreatment(
     tiers,
     advised: adviseTier({
       face,
-      room,
+      room: asked,
       opening,
       treatment: form,
       tiers: {

@@ -13,6 +13,7 @@ import { isPelmet, judgedForm } from '#app/lining/judged-form.ts';
 import { weightOf } from '#app/lining/resolve-cloth.ts';
 import { clothOf } from './job-pricing.ts';
 import type { JobPricing } from './job-pricing.ts';
+import { roomFor } from './room-for.ts';
 
 export interface Study {
   readonly made: MadeTreatment;
@@ -23,6 +24,7 @@ export interface Study {
 export type StudyStack = (face: FaceCloth, behind: readonly BackCloth[]) => Study;
 
 export function studyStacks(room: Room, opening: Opening, treatment: Treatment, pricing: JobPricing): StudyStack {
+  const asked = roomFor(room, opening, treatment, pricing);
   const known = new Map<string, Study>();
   return (face, behind) => {
     const key = JSON.stringify([face.id, ...behind.map((layer) => layer.id)]);
@@ -38,7 +40,7 @@ export function studyStacks(room: Room, opening: Opening, treatment: Treatment, 
     const input: JudgeInput = {
       face,
       behind,
-      room,
+      room: asked,
       opening,
       treatment: judgedForm(treatment, { finished: estimate.finished, sheet: made.sheet }, (id) =>
         clothOf(pricing, id),
