@@ -121,10 +121,14 @@ function sayColour(r: Reckoned): ReadingWords {
     return { words: AS_BY_NIGHT, figure: '', rests: 'no daylight comes through the cloth' };
   }
   if (r.readings.light < NEARLY_DARK) return { words: NEARLY_AS_BY_NIGHT, figure: '', rests };
-  const step = SHIFT_STEPS.find((s) => r.readings.colourShift >= s.from);
-  const warmer = r.shift.byDay.b >= r.shift.byRoomLight.b;
-  const words = warmer ? step?.words : step?.cooler;
-  return { words: words ?? 'true', figure: `colour difference ${r.say.fixed(r.readings.colourShift, 1)}`, rests };
+  const words = sayShift(r.readings.colourShift, r.shift.byDay.b >= r.shift.byRoomLight.b);
+  return { words, figure: `colour difference ${r.say.fixed(r.readings.colourShift, 1)}`, rests };
+}
+
+/** `true`, `a touch warmer`, `clearly cooler`. */
+export function sayShift(shift: number, warmer: boolean): string {
+  const step = SHIFT_STEPS.find((each) => shift >= each.from);
+  return (warmer ? step?.words : step?.cooler) ?? 'true';
 }
 
 function sayWarmth(r: Reckoned): ReadingWords {

@@ -93,7 +93,8 @@ const COLOUR_WORDS: Readonly<Record<string, string>> = {
   [NEARLY_AS_BY_NIGHT]: 'almost the same by day and by night',
 };
 
-function sayHidden(light: number): string {
+/** What the street sees by night with the lamps on, by the light that passes the cloth. */
+export function sayHidden(light: number): string {
   if (light >= SEEN_THROUGH) return 'silhouettes seen by lamplight';
   return light >= SHADOWS_SHOW ? 'shadows alone seen by lamplight' : 'nothing seen from outside by night';
 }

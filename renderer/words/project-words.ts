@@ -62,7 +62,8 @@ export const WEIGHT_WORDS: Readonly<Record<TreatmentKind, string>> = {
   'shower-curtain': 'on the rod',
 };
 
-export const HOUR_WORDS = { overcast: 'overcast', noon: 'noon', dusk: 'dusk', lamplight: 'lamplight' } as const;
+/** Of what stands in no window, instead of its picture by day and night. */
+export const NO_WINDOW = 'It stands in no window: no daylight is behind it, and it looks alike by day and by night.';
 
 export const SAMPLE_MARK = 'sample, invented';
 
