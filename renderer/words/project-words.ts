@@ -45,6 +45,15 @@ export const READING_LABELS = {
   body: 'body',
 } as const;
 
+/** What each of the five readings is made of, by the ids of `app/lining/list-readings.ts`. */
+export const READING_PARTS: Readonly<Record<keyof typeof READING_LABELS, readonly string[]>> = {
+  light: ['light', 'lightWithGlass', 'lightInRoom'],
+  colour: ['colourShift'],
+  warmth: ['warmth', 'windowU', 'heatSaved', 'glassTemperature', 'sunGain'],
+  fade: ['fade'],
+  body: ['body', 'weight'],
+};
+
 /** What is worth reading of a stack, by where it hangs: nothing of light where no window is behind it. */
 export const READINGS_OF = {
   window: ['light', 'colour', 'warmth', 'fade', 'body'],
