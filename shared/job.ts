@@ -10,7 +10,7 @@ import type { Currency } from './money.ts';
 import type { Practice } from './practice.ts';
 import type { PriceBook } from './price-book.ts';
 import type { Treatment } from './treatments/treatment.ts';
-import type { Climate, Facing, Glazing, RoomUse, Tier } from './words.ts';
+import type { Budget, Climate, Facing, Glazing, Privacy, RoomUse, Tier } from './words.ts';
 
 export interface ClientName {
   readonly name: string;
@@ -56,6 +56,9 @@ export interface Room {
   readonly use: RoomUse;
   readonly facing: Facing | null;
   readonly climate: Climate;
+  /** Null: nobody asked for it. */
+  readonly privacy: Privacy | null;
+  readonly budget: Budget | null;
   readonly ceiling: Ticks | null;
   readonly openings: readonly Opening[];
 }

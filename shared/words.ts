@@ -21,6 +21,14 @@ export type Facing = (typeof FACINGS)[number];
 export const CLIMATES = ['cold', 'mixed', 'warm'] as const;
 export type Climate = (typeof CLIMATES)[number];
 
+/** When a room wants to be hidden from outside: by day, by night with its lamps on, or always. */
+export const PRIVACIES = ['day', 'night', 'always'] as const;
+export type Privacy = (typeof PRIVACIES)[number];
+
+/** What the purse wants of the three options: kept modest, or a step up. */
+export const BUDGETS = ['careful', 'generous'] as const;
+export type Budget = (typeof BUDGETS)[number];
+
 export const GLAZINGS = ['single', 'double', 'double-low-e', 'triple'] as const;
 export type Glazing = (typeof GLAZINGS)[number];
 

@@ -1,13 +1,13 @@
 /**
- * A Roman shade let down before the light, or a valance, cornice or swags over glass that stays bare: the window in its
- * wall, as light as the readings say.
+ * A Roman shade let down before the light, or what leaves glass bare (a valance, a cornice, swags, panels that do not
+ * draw, a café curtain): the window in its wall, as light as the readings say.
  */
 import { clothTones } from './draw-folds.ts';
 import type { ReckonedTreatment } from './reckoned.ts';
 import { reckonTreatment } from './reckon-treatment.ts';
 import { drawHung } from './draw-hung.ts';
 import type { LitHungInput } from './drawn-window.ts';
-import { drawFloorLight, drawHalo, drawRoomShell, shownShare, wallColour } from './lit-scene.ts';
+import { drawFloorLight, drawHalo, drawRoomShell, paintedWall, shownShare, wallColour } from './lit-scene.ts';
 import type { Scene } from './lit-scene.ts';
 import { rect } from './make-shapes.ts';
 import { CASING, INCH, SILL_HORN, take } from './measure-given.ts';
@@ -19,6 +19,9 @@ import { sayLight } from './show-light.ts';
 
 const SKY_TOP = '#fffdf2';
 const SKY_BOTTOM = '#fbf3d8';
+/** And by night, seen from a lit room. */
+const NIGHT_TOP = '#2a3038';
+const NIGHT_BOTTOM = '#3a3d40';
 /** A sill lower than this shows the floor. */
 const FLOOR_SHOWS = 14 * INCH;
 
@@ -44,14 +47,15 @@ export function drawLitHung(input: LitHungInput, width: number, height: number):
   const middle = width / 2;
   const glass = glassOf(opening, middle, ground, scale);
   const through = shownShare(input.roomLight, 0.12, 0.45);
+  const sky = Math.max(0, Math.min(1, input.sky ?? 1));
   const scene: Scene = {
     width,
     height,
     floor: floorShows ? height - below : height,
     scale,
     cloth: shade ? clothOf(hung, middle, ground, scale) : glass,
-    wall: wallColour(through),
-    leak: shade ? shownShare(input.openShare, 0.05, 0.5) : 1,
+    wall: input.wall === undefined ? wallColour(through) : paintedWall(input.wall),
+    leak: shade ? shownShare(input.openShare, 0.05, 0.5) : sky,
     through,
   };
   const style = { ...SHEET_STYLES[input.detail], hair: input.detail === 'screen' ? 0.75 : 0.5 };
@@ -63,7 +67,7 @@ export function drawLitHung(input: LitHungInput, width: number, height: number):
       ...drawRoomShell(scene).filter((shape) => floorShows || !isFloor(shape, scene)),
       ...drawHalo(scene),
       ...(floorShows ? drawFloorLight(scene) : []),
-      ...drawLitFrame(glass, scene, opening.sill.ticks > 5 * INCH),
+      ...drawLitFrame(glass, scene, { hasSill: opening.sill.ticks > 5 * INCH, sky }),
       ...drawHung(hung, { middle, floor: ground, scale }, style),
       ...(shade ? drawSlits(scene, input) : []),
     ],
@@ -102,7 +106,11 @@ function clothOf(hung: ReckonedTreatment, middle: number, ground: number, scale:
   return { x: middle - width / 2, y: top, width, height: hung.length.ticks * scale };
 }
 
-function drawLitFrame(glass: Bounds, scene: Scene, hasSill: boolean): readonly Shape[] {
+function drawLitFrame(
+  glass: Bounds,
+  scene: Scene,
+  { hasSill, sky }: { readonly hasSill: boolean; readonly sky: number },
+): readonly Shape[] {
   const { scale, wall } = scene;
   const casing = CASING * scale;
   const frame = mixColours(wall, '#fffdf6', 0.45);
@@ -116,8 +124,8 @@ function drawLitFrame(glass: Bounds, scene: Scene, hasSill: boolean): readonly S
     rect(glass.x - casing, glass.y - casing, glass.width + 2 * casing, glass.height + casing, pen),
     rect(glass.x, glass.y, glass.width, glass.height, {
       fill: {
-        from: { x: 0, y: glass.y, paint: SKY_TOP },
-        to: { x: 0, y: glass.y + glass.height, paint: SKY_BOTTOM },
+        from: { x: 0, y: glass.y, paint: mixColours(NIGHT_TOP, SKY_TOP, sky) },
+        to: { x: 0, y: glass.y + glass.height, paint: mixColours(NIGHT_BOTTOM, SKY_BOTTOM, sky) },
       },
       stroke: edge,
       strokeWidth: 0.45,

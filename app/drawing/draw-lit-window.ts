@@ -11,7 +11,7 @@ import type { RodLine } from './draw-rod.ts';
 import type { Given } from './drawn-room.ts';
 import type { LitPanelsInput, LitWindowInput } from './drawn-window.ts';
 import { drawLitHung } from './draw-lit-hung.ts';
-import { drawFloorLight, drawHalo, drawRoomShell, shownShare, wallColour } from './lit-scene.ts';
+import { drawFloorLight, drawHalo, drawRoomShell, paintedWall, shownShare, wallColour } from './lit-scene.ts';
 import type { Scene } from './lit-scene.ts';
 import { rect } from './make-shapes.ts';
 import { mixColours } from './mix-colours.ts';
@@ -87,7 +87,7 @@ function setScene(input: LitPanelsInput, width: number, height: number): PanelSc
     scale,
     rodY: top + drops[HEADING_LOOKS[input.heading].hangs],
     cloth: { x: (width - rod * scale) / 2, y: top, width: rod * scale, height: bottom - top },
-    wall: wallColour(through),
+    wall: input.wall === undefined ? wallColour(through) : paintedWall(input.wall),
     leak: shownShare(input.openShare, 0.05, 0.5),
     through,
   };

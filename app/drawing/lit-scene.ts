@@ -31,6 +31,11 @@ export function wallColour(through: number): `#${string}` {
   return mixColours(DARK_WALL, LIGHT_WALL, through);
 }
 
+/** A white wall in the warm paint of the picture. */
+export function paintedWall(white: `#${string}`): `#${string}` {
+  return mixColours(white, '#c8ae7e', 0.5);
+}
+
 /** Wall and floor, a little darker towards the corners of the room. */
 export function drawRoomShell(scene: Scene): readonly Shape[] {
   const { width, height, floor, wall } = scene;

@@ -2,10 +2,12 @@
 import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
 import type { Judgement } from '#shared/result.ts';
 import { TIERS } from '#shared/words.ts';
-import type { Tier } from '#shared/words.ts';
+import type { Budget, Tier } from '#shared/words.ts';
 import { makeOf } from './body.ts';
+import { AS_GOOD } from './follow-purse.ts';
 import type { JudgedOpening, JudgedRoom, JudgedTreatment } from './judge-input.ts';
 import { placeOf } from './place-of-kind.ts';
+import { lower } from './say-number.ts';
 import { sayStrengths, sayWhat } from './say-why.ts';
 import { scoreStack, weighNeeds } from './weigh-needs.ts';
 
@@ -25,7 +27,8 @@ export interface AdviseInput {
 
 /**
  * The option that answers the room best by rounded score; one with a stop only where every one has a stop. Equal
- * options go to the earlier tier, so the advice is stable.
+ * options go to the earlier tier, so the advice is stable. A careful purse takes the earliest, a generous one the latest,
+ * of those that answer as well.
  */
 export function adviseTier(input: AdviseInput): { readonly tier: Tier; readonly why: string } {
   const place = placeOf(input.treatment.kind);
@@ -36,8 +39,20 @@ export function adviseTier(input: AdviseInput): { readonly tier: Tier; readonly 
     const stopped = judgement.advice.some((advice) => advice.level === 'stop');
     return scoreStack(judgement, needs, make, behind, place) - (stopped ? 1000 : 0);
   };
-  const tier = TIERS.reduce((best, each) => (rank(each) > rank(best) ? each : best));
+  const best = TIERS.reduce((found, each) => (rank(each) > rank(found) ? each : found));
+  const asGood = TIERS.filter((each) => rank(each) >= rank(best) - AS_GOOD);
+  const tier = byPurse(input.room.budget ?? null, best, asGood);
   const { title, judgement } = input.tiers[tier];
   const strengths = sayStrengths(judgement, needs, make, place);
-  return { tier, why: `${title} answers ${sayWhat(input.room.use, input.treatment.kind)} best: ${strengths}.` };
+  const answers = `${title} answers ${sayWhat(input.room.use, input.treatment.kind)}`;
+  if (tier === best) return { tier, why: `${answers} best: ${strengths}.` };
+  const other = lower(input.tiers[best].title);
+  const wished =
+    input.room.budget === 'careful' ? `as well as ${other}, for less` : `as well as ${other}, and is the step up`;
+  return { tier, why: `${answers} ${wished}: ${strengths}.` };
+}
+
+function byPurse(budget: Budget | null, best: Tier, asGood: readonly Tier[]): Tier {
+  if (budget === null) return best;
+  return (budget === 'careful' ? asGood[0] : asGood[asGood.length - 1]) ?? best;
 }

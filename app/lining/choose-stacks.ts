@@ -6,6 +6,7 @@ import type { Tier } from '#shared/words.ts';
 import { adviseTier } from './advise-tier.ts';
 import type { AdvisedStack } from './advise-tier.ts';
 import { makeOf } from './body.ts';
+import { followPurse } from './follow-purse.ts';
 import type { JudgedOpening, JudgedRoom, JudgedTreatment } from './judge-input.ts';
 import { rivalOf, sayAgainst, stopOf } from './left-out.ts';
 import type { Contender } from './left-out.ts';
@@ -13,9 +14,11 @@ import { listCandidates } from './list-candidates.ts';
 import type { Candidate } from './list-candidates.ts';
 import { nameStack } from './name-stack.ts';
 import { placeOf } from './place-of-kind.ts';
-import type { Place } from './place-of-kind.ts';
+import { lower } from './say-number.ts';
 import { DARK } from './say-readings.ts';
 import { sayStrengths, sayWhat } from './say-why.ts';
+import { effortsFor } from './tier-effort.ts';
+import type { TierEffort } from './tier-effort.ts';
 import { MUST_BE_DARK, scoreStack, weighNeeds } from './weigh-needs.ts';
 import type { Needs } from './weigh-needs.ts';
 
@@ -52,38 +55,24 @@ interface Ranked extends Candidate {
   readonly stopped: string | null;
 }
 
-type TierEffort = Readonly<Record<Tier, readonly [number, number]>>;
-/** Effort that each tier may take: from, to. They overlap, and each tier is above the one before. */
-const TIER_EFFORT: TierEffort = { good: [0, 1.7], better: [1.7, 3.4], best: [2.9, 9] };
-/** Where nobody wants it dark a sheer hangs alone or on a light lining; more is already much. */
-const SHEER_EFFORT: TierEffort = { good: [0, 0.5], better: [0.5, 1.7], best: [1.7, 9] };
-/** And so where light does not matter. */
-const AWAY_EFFORT: TierEffort = { good: [0, 0.5], better: [0.5, 1.2], best: [1.2, 9] };
-
-function effortsFor(face: FaceCloth, needs: Needs, place: Place): TierEffort {
-  if (place === 'away') return AWAY_EFFORT;
-  return face.family === 'sheer' && needs.dark === 0 ? SHEER_EFFORT : TIER_EFFORT;
-}
+type Tiers = Readonly<Record<Tier, Ranked>>;
 
 /**
  * Chooses three different stacks. A stack with a stop is never one of them. Deterministic: ranked by rounded scores,
- * then by less effort, then by id. Of stacks that judge alike the one of less effort stands for all.
+ * then by less effort, then by id. A wish about the purse moves what each tier may take. Of stacks that judge alike the one of less effort stands for all.
  */
 export function chooseStacks(input: ChooseInput): ChosenStacks {
   const needs = needsOf(input);
   const ranked = rankCandidates(input, needs);
-  const taken = new Set(Object.values(input.given ?? {}).map((ids) => ids.join('+')));
-  const chosen = pickTiers(
-    ranked.filter((each) => each.stopped === null),
-    taken,
-    effortsFor(input.face, needs, placeOf(input.treatment.kind)),
-    needs.dark >= MUST_BE_DARK,
-  );
-  const stacks = {
-    good: explain('good', chosen.good, input, needs),
-    better: explain('better', chosen.better, input, needs),
-    best: explain('best', chosen.best, input, needs),
-  };
+  const given = new Set(Object.values(input.given ?? {}).map((ids) => ids.join('+')));
+  const open = ranked.filter((each) => each.stopped === null);
+  const efforts = effortsFor(input.face, needs, placeOf(input.treatment.kind));
+  const mustBeDark = needs.dark >= MUST_BE_DARK;
+  const usual = pickTiers(open, given, efforts, mustBeDark);
+  const free = open.filter((each) => !given.has(each.key));
+  const chosen = followPurse(input.room.budget ?? null, usual, free, mustBeDark ? DARK : null);
+  const explained = (tier: Tier): ChosenStack => explain(tier, chosen[tier], usual[tier], input, needs);
+  const stacks = { good: explained('good'), better: explained('better'), best: explained('best') };
   return { stacks, advised: advise(chosen, input), notChosen: nearest(ranked, chosen, input) };
 }
 
@@ -126,7 +115,7 @@ function pickTiers(
   given: ReadonlySet<string>,
   efforts: TierEffort,
   mustBeDark: boolean,
-): Readonly<Record<Tier, Ranked>> {
+): Tiers {
   const used = new Set(given);
   let before = -1;
   let lightBefore = Infinity;
@@ -160,15 +149,22 @@ const OPENING_WORDS: Readonly<Record<Tier, string>> = {
   best: 'The most for',
 };
 
-function explain(tier: Tier, stack: Ranked, input: ChooseInput, needs: Needs): ChosenStack {
+function explain(tier: Tier, stack: Ranked, usual: Ranked, input: ChooseInput, needs: Needs): ChosenStack {
   const strengths = sayStrengths(stack.judgement, needs, makeOf(input.treatment), placeOf(input.treatment.kind));
   return {
     behind: stack.behind.map((cloth) => cloth.id),
-    why: `${OPENING_WORDS[tier]} ${sayWhat(input.room.use, input.treatment.kind)}: ${strengths}.`,
+    why: `${OPENING_WORDS[tier]} ${sayWhat(input.room.use, input.treatment.kind)}: ${strengths}.${sayPurse(stack, usual, input)}`,
   };
 }
 
-function advise(chosen: Readonly<Record<Tier, Ranked>>, input: ChooseInput): ChosenStacks['advised'] {
+/** What the wish about the purse changed; nothing where it changed nothing. */
+function sayPurse(stack: Ranked, usual: Ranked, { face }: ChooseInput): string {
+  const name = lower(nameStack(face, usual.behind));
+  if (stack.effort < usual.effort) return ` Kept modest, as was wished: ${name} takes more cloth and work.`;
+  return stack.effort > usual.effort ? ` A step up from ${name}, as was wished.` : '';
+}
+
+function advise(chosen: Tiers, input: ChooseInput): ChosenStacks['advised'] {
   const asked = (tier: Tier): AdvisedStack => ({
     behind: chosen[tier].behind,
     title: nameStack(input.face, chosen[tier].behind),
@@ -184,11 +180,7 @@ function advise(chosen: Readonly<Record<Tier, Ranked>>, input: ChooseInput): Cho
 }
 
 /** The best of those left out, and what spoke against it. */
-function nearest(
-  ranked: readonly Ranked[],
-  chosen: Readonly<Record<Tier, Ranked>>,
-  input: ChooseInput,
-): ChosenStack | null {
+function nearest(ranked: readonly Ranked[], chosen: Tiers, input: ChooseInput): ChosenStack | null {
   const winners = TIERS.map((tier) => chosen[tier]);
   const taken = [
     ...winners.map((winner) => winner.key),

@@ -16,7 +16,8 @@ export function describeStack(stack: DescribedStack): string {
   return `${sayLayers(stack)} ${sayEffect(stack.judgement, stack.behind.length === 0)}`;
 }
 
-function sayLayers({ face, behind }: DescribedStack): string {
+/** `A white lining behind the face.` */
+export function sayLayers({ face, behind }: DescribedStack): string {
   if (behind.length === 0) return face.family === 'sheer' ? 'The sheer hangs alone.' : 'Nothing hangs behind the face.';
   const inter = behind.filter((cloth) => cloth.role === 'interlining').map((cloth) => sayLayer(cloth));
   const linings = behind.filter((cloth) => cloth.role === 'lining').map((cloth) => sayLayer(cloth));
@@ -66,7 +67,7 @@ function article(word: string): string {
   return /^[aeiou]/.test(word) ? 'an' : 'a';
 }
 
-function capital(text: string): string {
+export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
@@ -97,7 +98,8 @@ const TOP_BY_DAY: Readonly<Record<string, string>> = {
   [NEARLY_AS_BY_NIGHT]: 'hardly any daylight shows through it',
 };
 
-function sayDay({ words }: Judgement): string {
+/** `by day the window glows`. */
+export function sayDay({ words }: Judgement): string {
   return DAY_WORDS[words.light.words] ?? 'it lets the daylight in';
 }
 
@@ -110,29 +112,11 @@ const DAY_WORDS: Readonly<Record<string, string>> = {
   'lights up': 'by day the window lights up',
 };
 
-function sayFading(fade: number, words: string, unlined: boolean): string {
+export function sayFading(fade: number, words: string, unlined: boolean): string {
   if (unlined) return 'the sun reaches the face';
   if (words === 'safe') return 'it fades very little';
   return fade >= 0.45 ? `${words.replace(' kept off', '')} of the fading is kept off` : 'fading is slowed a little';
 }
 
 /** What is told apart, in the order told; the least difference that a client would notice. */
-const NOTICED = { light: 1.5, warmth: 0.004, fade: 0.05, body: 0.4 } as const;
-
-/** `Darker, fuller and safer from fading than standard lining.`; null when nothing is told apart. */
-export function compareStacks(before: Judgement, after: Judgement, beforeTitle: string): string | null {
-  const a = before.readings;
-  const b = after.readings;
-  const said: string[] = [];
-  const seen = after.words.light.words !== NOT_AT_WINDOW;
-  if (seen && b.light * NOTICED.light < a.light) said.push('darker');
-  if (seen && a.light * NOTICED.light < b.light) said.push('lighter');
-  if (b.warmth - a.warmth >= NOTICED.warmth) said.push('warmer in winter');
-  if (a.warmth - b.warmth >= NOTICED.warmth) said.push('less warm in winter');
-  if (b.body - a.body >= NOTICED.body) said.push(after.words.body.words === 'firm' ? 'firmer' : 'fuller');
-  if (a.body - b.body >= NOTICED.body) said.push('softer');
-  if (b.fade - a.fade >= NOTICED.fade) said.push('safer from fading');
-  if (a.fade - b.fade >= NOTICED.fade) said.push('less kept from fading');
-  if (said.length === 0) return null;
-  return `${capital(sayList(said))} than ${beforeTitle.charAt(0).toLowerCase()}${beforeTitle.slice(1)}.`;
-}
+export const NOTICED = { light: 1.5, warmth: 0.004, fade: 0.05, body: 0.4 } as const;

@@ -10,7 +10,7 @@ import type { Contender } from './left-out.ts';
 import { effortOf, liningOf } from './list-candidates.ts';
 import { nameStack } from './name-stack.ts';
 import { resolveCloth } from './resolve-cloth.ts';
-import { lower } from './say-number.ts';
+import { lower, sayList } from './say-number.ts';
 
 export interface Explained {
   readonly behind: readonly string[];
@@ -30,11 +30,20 @@ export function explainStack(input: ChooseInput, chosen: ChosenStacks, behind: r
   const tier = TIERS.find((each) => chosen.stacks[each].behind.join('+') === ids.join('+')) ?? null;
   const told = { behind: ids, name, tier, judgement };
   if (tier !== null) return { ...told, verdict: 'chosen', says: chosen.stacks[tier].why };
-  const left: Contender = { name, behind, effort: effortOf(behind), judgement };
-  const rival = rivalOf(left, contendersOf(input, chosen));
+  const rivals = contendersOf(input, chosen);
+  // Where one of the three is called alike, this one goes by its own cloth.
+  const twin = rivals.some((each) => each.name === name);
+  const called = twin ? sayList(behind.map((cloth) => cloth.name)) : name;
+  const left: Contender = { name: called, behind, effort: effortOf(behind), judgement };
+  const rival = rivalOf(left, rivals);
   const against = sayAgainst(left, rival, { use: input.room.use, treatment: input.treatment, needs: needsOf(input) });
   const verdict = stopOf(judgement) === undefined ? 'left-out' : 'stopped';
-  return { ...told, verdict, says: `Why not ${lower(name)}? ${against.charAt(0).toUpperCase()}${against.slice(1)}` };
+  return {
+    ...told,
+    name: called,
+    verdict,
+    says: `Why not ${lower(called)}? ${against.charAt(0).toUpperCase()}${against.slice(1)}`,
+  };
 }
 
 /** The same for a family of lining alone behind the face: "why not blackout here?". */

@@ -4,10 +4,11 @@
  * scale does not matter. The errors are assumed and stated with the answer.
  */
 import type { WorkingStep } from '#shared/result.ts';
+import type { Locale } from '#shared/locale.ts';
 import type { Glazing } from '#shared/words.ts';
 import { glassOf } from './glass.ts';
 import { roundReading } from './round-reading.ts';
-import { sayFigure, sayPercent } from './say-number.ts';
+import { liningSay } from './lining-say.ts';
 import { StackFault } from './stack-fault.ts';
 
 /** One pair of readings in lux. */
@@ -23,6 +24,8 @@ export interface MeasureGiven {
   readonly glazing: Glazing;
   /** Of the sample towards the glass; null when unknown: a middling cloth is then taken, and the range widened. */
   readonly reflectance: number | null;
+  /** Whose decimal sign the working has; not told, a point. */
+  readonly locale?: Locale;
 }
 
 export interface MeasuredTransmittance {
@@ -59,6 +62,7 @@ export function measureTransmittance(given: MeasureGiven): MeasuredTransmittance
   const unsure = given.reflectance === null ? mean * glass * USUAL_REFLECTANCE.within : 0;
   // The scatter of the pairs tells the drift where it is larger than assumed.
   const drift = Math.max(mean * Math.SQRT2 * DRIFT, scatter(ratios, mean)) / Math.sqrt(ratios.length);
+  const say = liningSay(undefined, given.locale);
   const within = 2 * Math.hypot(drift * between, unsure / 2, STRAY);
   return {
     transmittance: roundReading('light', transmittance),
@@ -66,9 +70,9 @@ export function measureTransmittance(given: MeasureGiven): MeasuredTransmittance
     working: {
       id: 'home-measure',
       label: 'light through the sample',
-      formula: `${given.pairs.map((pair) => `${sayFigure(pair.covered)} ÷ ${sayFigure(pair.bare)}`).join(', ')}; mean ${sayFigure(mean)} × (1 − ${sayFigure(glass)} × ${sayFigure(cloth)})`,
-      value: `${sayPercent(transmittance)}, more or less ${sayPercent(within)}`,
-      rests: `measured at home; drift of ${sayPercent(DRIFT)} a reading and stray light assumed${given.reflectance === null ? '; reflectance of the sample assumed' : ''}`,
+      formula: `${given.pairs.map((pair) => `${say.figure(pair.covered)} ÷ ${say.figure(pair.bare)}`).join(', ')}; mean ${say.figure(mean)} × (1 − ${say.figure(glass)} × ${say.figure(cloth)})`,
+      value: `${say.percent(transmittance)}, more or less ${say.percent(within)}`,
+      rests: `measured at home; drift of ${say.percent(DRIFT)} a reading and stray light assumed${given.reflectance === null ? '; reflectance of the sample assumed' : ''}`,
     },
   };
 }

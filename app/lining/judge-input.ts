@@ -10,7 +10,8 @@ import type { Arrangement, Heading } from '#shared/words.ts';
 import type { MakeKind } from './body.ts';
 import type { Sewing } from './count-stitches.ts';
 
-export type JudgedRoom = Pick<Room, 'use' | 'facing' | 'climate'>;
+/** Wishes that are not told are not asked for. */
+export type JudgedRoom = Pick<Room, 'use' | 'facing' | 'climate'> & Partial<Pick<Room, 'privacy' | 'budget'>>;
 export interface JudgedOpening extends Pick<Opening, 'sill' | 'glazing' | 'heatSourceBelow'> {
   readonly width: Ticks;
   readonly height: Ticks;

@@ -17,8 +17,9 @@ import { reckonStack } from './reckon-stack.ts';
 import type { Reckoned } from './reckon-stack.ts';
 import { layerIn } from './resolve-cloth.ts';
 import { roundReading } from './round-reading.ts';
-import { sayFigure, sayList, sayPercent } from './say-number.ts';
-import { sayResistance } from './say-weight.ts';
+import { liningSay } from './lining-say.ts';
+import type { LiningSay } from './lining-say.ts';
+import { sayList } from './say-number.ts';
 import { StackFault } from './stack-fault.ts';
 import { partlyDrawn, reckonSummer } from './summer.ts';
 import { closedU, MOST_ADDED } from './warmth.ts';
@@ -96,7 +97,10 @@ export function judgeOpening(
     condensation: reckonCondensation(room.climate, room.use, U, warmth, warmthRange),
     fade: all.map((each, i) => ({ name: each.name, kept: keptFrom(each, all.slice(i + 1), opening) })),
   };
-  return { ...told, working: showOpening(told, shut, all, treatments[0]?.input.units) };
+  return {
+    ...told,
+    working: showOpening(told, shut, all, liningSay(treatments[0]?.input.units, treatments[0]?.input.locale)),
+  };
 }
 
 function flatOf(each: Hung): Layer {
@@ -155,10 +159,10 @@ function showOpening(
   told: Omit<OpeningJudgement, 'working'>,
   shut: readonly Hung[],
   all: readonly Hung[],
-  units: JudgeInput['units'],
+  say: LiningSay,
 ): readonly WorkingStep[] {
   const c = told.condensation;
-  const names = shut.map(({ name, r }) => `${name} ${sayFigure(r.readings.light)}, open ${sayFigure(r.edges.open)}`);
+  const names = shut.map(({ name, r }) => `${name} ${say.figure(r.readings.light)}, open ${say.figure(r.edges.open)}`);
   const aside = all.filter((each) => !shut.includes(each)).map(({ name }) => name);
   return [
     {
@@ -168,30 +172,30 @@ function showOpening(
         names.length === 0
           ? 'nothing is drawn: the bare glass'
           : `${sayList(names)}; summed over what is open and what is shut`,
-      value: `${sayFigure(told.lightInRoom)} (${sayFigure(told.lightRange[0])} to ${sayFigure(told.lightRange[1])})`,
+      value: `${say.figure(told.lightInRoom)} (${say.figure(told.lightRange[0])} to ${say.figure(told.lightRange[1])})`,
       rests: `layers and glass composed with every reflection between them${aside.length === 0 ? '' : `; drawn aside: ${sayList(aside)}`}`,
     },
     {
       id: 'opening-warmth',
       label: 'added resistance, all together',
       formula: shut
-        .map(({ name, r }) => `${name} ${sayFigure(r.warmth.range[0])} to ${sayFigure(r.warmth.range[1])}`)
+        .map(({ name, r }) => `${name} ${say.figure(r.warmth.range[0])} to ${say.figure(r.warmth.range[1])}`)
         .join('; '),
-      value: `${sayResistance(told.warmthRange[0], units)} to ${sayResistance(told.warmthRange[1], units)}; window ${told.windowU[0].toFixed(2)} to ${told.windowU[1].toFixed(2)} W/m²K`,
-      rests: 'from the best of them alone to all one after another, at most 0.33',
+      value: `${say.resistance(told.warmthRange[0])} to ${say.resistance(told.warmthRange[1])}; window ${say.fixed(told.windowU[0], 2)} to ${say.fixed(told.windowU[1], 2)} W/m²K`,
+      rests: `from the best of them alone to all one after another, at most ${say.figure(MOST_ADDED)}`,
     },
     {
       id: 'opening-summer',
       label: 'sun let in, all together',
       formula: 'EN 13363-1 with the stacks in their folds, one behind the other',
-      value: `${sayPercent(told.summerLeft)} of the bare window's`,
-      rests: 'EN 13363-1, internal device; it reads from 0.02 low to 0.10 high',
+      value: `${say.percent(told.summerLeft)} of the bare window's`,
+      rests: `EN 13363-1, internal device; ${say.summerError()}`,
     },
     {
       id: 'opening-glass',
       label: 'glass on a winter night, all together',
-      formula: `${c.inside} °C in, ${c.outside} °C out, ${sayPercent(c.humidity)} humidity, added ${sayFigure(told.warmth)}`,
-      value: `${c.glass.toFixed(1)} °C, bare ${c.bareGlass.toFixed(1)} °C; dew point ${c.dewPoint.toFixed(1)} °C`,
+      formula: `${c.inside} °C in, ${c.outside} °C out, ${say.percent(c.humidity)} humidity, added ${say.figure(told.warmth)}`,
+      value: `${say.fixed(c.glass, 1)} °C, bare ${say.fixed(c.bareGlass, 1)} °C; dew point ${say.fixed(c.dewPoint, 1)} °C`,
       rests: 'ISO 13788 (from memory); night and humidity assumed',
     },
   ];

@@ -109,6 +109,18 @@ function shadeOf(shade: RomanShadeTreatment, sheet: object | null): JudgedTreatm
   };
 }
 
+/** Covers the window when it is drawn or let down. */
+export function closesOver(treatment: Treatment): boolean {
+  switch (treatment.kind) {
+    case 'panels':
+      return treatment.arrangement !== 'pair-stationary';
+    case 'roman-shade':
+      return true;
+    default:
+      return false;
+  }
+}
+
 /** Closes the top over whatever hangs below it: a board or a box on the wall. */
 export function isPelmet(treatment: Treatment): boolean {
   switch (treatment.kind) {

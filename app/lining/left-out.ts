@@ -2,6 +2,7 @@
 import type { BackCloth } from '#shared/cloth.ts';
 import type { Advice, Judgement } from '#shared/result.ts';
 import type { RoomUse } from '#shared/words.ts';
+import { AS_GOOD } from './follow-purse.ts';
 import { makeOf } from './body.ts';
 import type { JudgedTreatment } from './judge-input.ts';
 import { placeOf } from './place-of-kind.ts';
@@ -51,6 +52,10 @@ export function sayAgainst(left: Contender, rival: Contender | undefined, contes
   const make = makeOf(treatment);
   const place = placeOf(treatment.kind);
   const score = (each: Contender): number => scoreStack(each.judgement, needs, make, each.behind, place);
+  if (score(left) > score(rival) + AS_GOOD) {
+    const more = left.effort > rival.effort ? '; it takes more cloth and work' : '';
+    return `it would answer ${sayWhat(use, treatment.kind)} better than ${lower(rival.name)}${sayBetter(left.judgement, rival.judgement, needs, make, place)}${more}.`;
+  }
   if (score(left) >= score(rival)) {
     return rival.effort <= left.effort
       ? `${lower(rival.name)} does as well for less work.`

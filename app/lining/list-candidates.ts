@@ -56,9 +56,7 @@ export function listCandidates(
 ): readonly Candidate[] {
   const shelf: Shelf = {
     lining: (family) => liningOf(family, ownCloth),
-    inter: (family) =>
-      ownCloth.find((cloth): cloth is BackCloth => cloth.role === 'interlining' && cloth.family === family) ??
-      starterInterlining(family),
+    inter: (family) => interliningOf(family, ownCloth),
     sheer: ownLining('sheer', ownCloth),
   };
   return stacksFor(face, treatment, shelf).map((behind) => ({ behind, effort: effortOf(behind) }));
@@ -144,6 +142,12 @@ function awayStacks(treatment: Pick<JudgedTreatment, 'kind'>, shelf: Shelf): Sta
 /** Her own white lining of a family, else the program's. */
 export function liningOf(family: LiningFamily, ownCloth: readonly Cloth[]): BackCloth {
   return ownLining(family, ownCloth) ?? starterLining(family);
+}
+
+/** Her own interlining of a family, else the program's. */
+export function interliningOf(family: InterliningFamily, ownCloth: readonly Cloth[]): BackCloth {
+  const mine = ownCloth.find((cloth): cloth is BackCloth => cloth.role === 'interlining' && cloth.family === family);
+  return mine ?? starterInterlining(family);
 }
 
 function ownLining(family: LiningFamily, ownCloth: readonly Cloth[]): BackCloth | null {

@@ -5,6 +5,7 @@ import { reckonStack } from './reckon-stack.ts';
 import type { Reckoned } from './reckon-stack.ts';
 import { sayReadings } from './say-readings.ts';
 import { showWorking } from './show-working.ts';
+import { SUMMER_ERROR } from './summer.ts';
 import type { Range } from './warmth.ts';
 
 export interface ToldReading {
@@ -19,10 +20,6 @@ export interface ToldReading {
   /** Id of the step that works it out. */
   readonly step: string;
 }
-
-/** EN 13363-1 reads from this much low to this much high (declared by the standard). */
-const SUMMER_LOW = 0.02;
-const SUMMER_HIGH = 0.1;
 
 /** Throws what `judgeStack` throws. */
 export function listReadings(input: JudgeInput): readonly ToldReading[] {
@@ -112,7 +109,7 @@ export function listReadings(input: JudgeInput): readonly ToldReading[] {
       id: 'sunGain',
       label: 'sun let in, of all that falls on it',
       unit: '',
-      ...at(r.sunGain, [Math.max(0, r.sunGain - SUMMER_HIGH), Math.min(1, r.sunGain + SUMMER_LOW)]),
+      ...at(r.sunGain, [Math.max(0, r.sunGain - SUMMER_ERROR.high), Math.min(1, r.sunGain + SUMMER_ERROR.low)]),
       rests: 'EN 13363-1, internal device',
       step: 'summer',
     },

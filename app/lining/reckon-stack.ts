@@ -20,6 +20,8 @@ import type { Fade } from './fade.ts';
 import { glassOf } from './glass.ts';
 import type { Glass } from './glass.ts';
 import type { JudgeInput } from './judge-input.ts';
+import { liningSay } from './lining-say.ts';
+import type { LiningSay } from './lining-say.ts';
 import { pleat } from './pleated-cloth.ts';
 import { placeOf } from './place-of-kind.ts';
 import type { Place } from './place-of-kind.ts';
@@ -34,6 +36,8 @@ import type { Range, Warmth } from './warmth.ts';
 
 export interface Reckoned {
   readonly input: JudgeInput;
+  /** In the units and the locale of the job. */
+  readonly say: LiningSay;
   readonly place: Place;
   readonly face: FilledCloth;
   readonly behind: readonly FilledCloth[];
@@ -130,6 +134,7 @@ export function reckonStack(input: JudgeInput): Reckoned {
   const assumed = layers.flatMap((layer) => layer.assumed.map((value) => `${layer.cloth.id}.${value}`));
   return {
     input,
+    say: liningSay(input.units, input.locale),
     place,
     face,
     behind,

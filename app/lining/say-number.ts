@@ -1,25 +1,37 @@
-/** Figures of the lining engine in words and working; decimals with a point, as working is written everywhere. */
+/** Figures of the lining engine in words and working, with the decimal sign of the locale. */
+
+export type DecimalSign = '.' | ',';
+
+/** A figure as it is written, its point turned into the sign. */
+function signed(text: string, sign: DecimalSign): string {
+  return sign === '.' ? text : text.replace('.', sign);
+}
+
+/** To so many decimals, its zeros kept. */
+export function sayFixed(value: number, decimals: number, sign: DecimalSign): string {
+  return signed(value.toFixed(decimals), sign);
+}
 
 /** A share as per cent: `9 %`, `0.4 %`, `less than 0.1 %`, `over 99 %`. */
-export function sayPercent(share: number): string {
+export function sayPercent(share: number, sign: DecimalSign): string {
   const percent = 100 * share;
   if (percent === 0) return '0 %';
-  if (percent < 0.1) return 'less than 0.1 %';
+  if (percent < 0.1) return `less than ${sayFixed(0.1, 1, sign)} %`;
   if (share < 1 && percent > 99.5) return 'over 99 %';
-  return `${percent < 0.95 ? percent.toFixed(1) : percent.toFixed(0)} %`;
+  return `${sayFixed(percent, percent < 0.95 ? 1 : 0, sign)} %`;
 }
 
 /** The same with `about` before it, where it is not a bound. */
-export function sayAbout(share: number): string {
-  const said = sayPercent(share);
+export function sayAbout(share: number, sign: DecimalSign): string {
+  const said = sayPercent(share, sign);
   return /^[\d]/.test(said) ? `about ${said}` : said;
 }
 
 /** Three significant figures without an exponent down to a millionth. */
-export function sayFigure(value: number): string {
+export function sayFigure(value: number, sign: DecimalSign): string {
   if (value === 0) return '0';
   const text = Number(value.toPrecision(3)).toString();
-  return /e/.test(text) ? value.toFixed(8).replace(/0+$/, '') : text;
+  return signed(/e/.test(text) ? value.toFixed(8).replace(/0+$/, '') : text, sign);
 }
 
 /** A list as a sentence has it: `a, b and c`. */

@@ -4,8 +4,6 @@ import type { Judgement, ReadingWords } from '#shared/result.ts';
 import type { Reckoned } from './reckon-stack.ts';
 import { KIND_NAMES } from './place-of-kind.ts';
 import type { FilledCloth } from './resolve-cloth.ts';
-import { sayAbout, sayPercent } from './say-number.ts';
-import { sayAreaWeight } from './say-weight.ts';
 
 interface Step {
   /** The reading is at least this. */
@@ -24,6 +22,10 @@ export const LIGHT_WORDS: readonly Step[] = [
   { from: DARK, words: 'nearly dark' },
   { from: 0, words: 'dark but for its edges' },
 ];
+
+/** Cloth that passes this much shows silhouettes by lamplight, and this much the shadow of who stands close (common practice). */
+export const SEEN_THROUGH = 0.2;
+export const SHADOWS_SHOW = 0.07;
 
 /** From here on one sees the change without looking for it. */
 export const DEEP_SHIFT = 3.8;
@@ -84,14 +86,14 @@ function sayLight(r: Reckoned): ReadingWords {
     const what = KIND_NAMES[r.input.treatment.kind];
     return {
       words: TOP_ONLY,
-      figure: `${sayPercent(r.covered)} of the glass`,
+      figure: `${r.say.percent(r.covered)} of the glass`,
       rests: `the room keeps its light: ${what} cover${what.endsWith('s') ? '' : 's'} the head of the window alone; ${rests}`,
     };
   }
   if (r.closing.class === 'stationary') {
     return { words: 'stays light', figure: '', rests: 'the panels do not draw across the window' };
   }
-  return { words: sayDarkness(r), figure: sayAbout(r.readings.lightWithGlass), rests };
+  return { words: sayDarkness(r), figure: r.say.about(r.readings.lightWithGlass), rests };
 }
 
 /**
@@ -119,10 +121,14 @@ function sayColour(r: Reckoned): ReadingWords {
     return { words: AS_BY_NIGHT, figure: '', rests: 'no daylight comes through the cloth' };
   }
   if (r.readings.light < NEARLY_DARK) return { words: NEARLY_AS_BY_NIGHT, figure: '', rests };
-  const step = SHIFT_STEPS.find((s) => r.readings.colourShift >= s.from);
-  const warmer = r.shift.byDay.b >= r.shift.byRoomLight.b;
-  const words = warmer ? step?.words : step?.cooler;
-  return { words: words ?? 'true', figure: `colour difference ${r.readings.colourShift.toFixed(1)}`, rests };
+  const words = sayShift(r.readings.colourShift, r.shift.byDay.b >= r.shift.byRoomLight.b);
+  return { words, figure: `colour difference ${r.say.fixed(r.readings.colourShift, 1)}`, rests };
+}
+
+/** `true`, `a touch warmer`, `clearly cooler`. */
+export function sayShift(shift: number, warmer: boolean): string {
+  const step = SHIFT_STEPS.find((each) => shift >= each.from);
+  return (warmer ? step?.words : step?.cooler) ?? 'true';
 }
 
 function sayWarmth(r: Reckoned): ReadingWords {
@@ -138,7 +144,7 @@ function sayWarmth(r: Reckoned): ReadingWords {
   }[r.closing.class];
   return {
     words: wordFor(WARMTH_WORDS, r.readings.warmth),
-    figure: `${(100 * low).toFixed(0)} to ${sayPercent(high)}`,
+    figure: `${(100 * low).toFixed(0)} to ${r.say.percent(high)}`,
     rests: `less heat lost through the glass when drawn; a range, since the edges decide: ${closes}`,
   };
 }
@@ -147,7 +153,7 @@ function sayFade(r: Reckoned): ReadingWords {
   if (r.place === 'away') return { words: 'no sun behind it', figure: '', rests: NO_DAYLIGHT };
   return {
     words: wordFor(FADE_WORDS, r.readings.fade),
-    figure: r.behind.length === 0 ? '' : `${sayPercent(r.readings.fade)} kept off`,
+    figure: r.behind.length === 0 ? '' : `${r.say.percent(r.readings.fade)} kept off`,
     rests: 'light that reaches the back of the face, weighted by its damage (CIE 89/3), against the same face unlined',
   };
 }
@@ -156,6 +162,6 @@ function sayBody(r: Reckoned): ReadingWords {
   return {
     words: wordFor(BODY_WORDS, r.readings.body),
     figure: '',
-    rests: `about ${sayAreaWeight(r.gsm, r.input.units)} in all, and how firmly each layer holds it; a judgement, not a test`,
+    rests: `about ${r.say.areaWeight(r.gsm)} in all, and how firmly each layer holds it; a judgement, not a test`,
   };
 }

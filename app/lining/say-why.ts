@@ -7,7 +7,7 @@ import type { MakeKind } from './body.ts';
 import { KIND_NAMES, placeOf } from './place-of-kind.ts';
 import type { Place } from './place-of-kind.ts';
 import { sayAbout, sayList } from './say-number.ts';
-import { AS_BY_NIGHT, NEARLY_AS_BY_NIGHT, NEARLY_DARK } from './say-readings.ts';
+import { AS_BY_NIGHT, NEARLY_AS_BY_NIGHT, NEARLY_DARK, SEEN_THROUGH, SHADOWS_SHOW } from './say-readings.ts';
 import { meetNeeds, NEED_NAMES } from './weigh-needs.ts';
 import type { NeedName, Needs } from './weigh-needs.ts';
 
@@ -57,7 +57,10 @@ export function sayStrengths(judgement: Judgement, needs: Needs, make: MakeKind,
     .sort((a, b) => needs[b] * met[b] - needs[a] * met[a] || NEED_NAMES.indexOf(a) - NEED_NAMES.indexOf(b));
   const merits = asked.filter((name) => met[name] >= (name === 'colour' ? LEAST_TRUE : LEAST_MERIT));
   const told = (merits.length > 0 ? merits : asked.slice(0, 1)).map((name) => sayNeed(name, judgement, make));
-  const strengths = sayList(told.filter((text, i) => told.indexOf(text) === i).slice(0, 2));
+  const unlike = told.filter((text, i) => told.indexOf(text) === i);
+  // A wish of the room's own is answered by name.
+  const wish = merits.includes('privacy') ? unlike.indexOf(sayNeed('privacy', judgement, make)) : -1;
+  const strengths = sayList(wish < 2 ? unlike.slice(0, 2) : [unlike[0] ?? '', unlike[wish] ?? '']);
   return dark && needs.daylight > 0 ? `${strengths}, but ${judgement.words.light.words} by day` : strengths;
 }
 
@@ -80,10 +83,21 @@ export function sayBetter(
     : `: ${sayNeed(told, better, make)}, against ${sayNeed(told, worse, make)}`;
 }
 
+/** Above a hundredth no share is written with a decimal, so it needs no locale. */
+function sayKept(share: number): string {
+  return share < 0.0095 ? 'hardly any' : sayAbout(share, '.');
+}
+
 const COLOUR_WORDS: Readonly<Record<string, string>> = {
   [AS_BY_NIGHT]: 'the same by day and by night',
   [NEARLY_AS_BY_NIGHT]: 'almost the same by day and by night',
 };
+
+/** What the street sees by night with the lamps on, by the light that passes the cloth. */
+export function sayHidden(light: number): string {
+  if (light >= SEEN_THROUGH) return 'silhouettes seen by lamplight';
+  return light >= SHADOWS_SHOW ? 'shadows alone seen by lamplight' : 'nothing seen from outside by night';
+}
 
 function sayNeed(name: NeedName, { readings, words }: Judgement, make: MakeKind): string {
   switch (name) {
@@ -95,9 +109,11 @@ function sayNeed(name: NeedName, { readings, words }: Judgement, make: MakeKind)
     case 'warmth':
       return words.warmth.words === 'hardly' ? 'hardly any warmth' : `${words.warmth.words} warmth`;
     case 'fade':
-      return readings.fade > 0 ? `${sayAbout(readings.fade)} of the fading kept off` : 'fading not slowed';
+      return readings.fade > 0 ? `${sayKept(readings.fade)} of the fading kept off` : 'fading not slowed';
     case 'body':
       return make === 'flat' ? `${words.body.words} in the hand` : `${words.body.words} folds`;
+    case 'privacy':
+      return sayHidden(readings.light);
     default:
       return exhaustive(name);
   }

@@ -1,12 +1,14 @@
 /** What the drawings need of light: the beam through the cross-section, and the face as it looks by day and by lamp. */
 import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
 import type { Glazing } from '#shared/words.ts';
-import { BAND_WHITE, hexOfXyz, moveWhite, SRGB_WHITE, xyzOf } from './colour.ts';
+import { ciede2000 } from './ciede2000.ts';
+import { BAND_WHITE, hexOfXyz, labOf, moveWhite, scaleToY, SRGB_WHITE, xyzOf } from './colour.ts';
 import type { Xyz } from './colour.ts';
 import { stackSpectra } from './colour-shift.ts';
 import { composeLayers, layerOf } from './compose-layers.ts';
 import { glassOf } from './glass.ts';
 import { fillStack, layerIn } from './resolve-cloth.ts';
+import { roundReading } from './round-reading.ts';
 import { spectraOf } from './spectra.ts';
 
 export interface LightLevel {
@@ -42,14 +44,26 @@ export interface LightSetting {
   readonly roomLux: number;
 }
 
-/** Settings for the slider from overcast to noon, and for lamplight (typical, assumed). */
+/** The ends of the slider from overcast to noon, and lamplight (typical, assumed). */
 export const LIGHT_SETTINGS = {
   overcast: { outsideLux: 4000, roomLux: 250 },
   noon: { outsideLux: 20000, roomLux: 500 },
-  dusk: { outsideLux: 100, roomLux: 150 },
   lamplight: { outsideLux: 0, roomLux: 150 },
 } as const satisfies Readonly<Record<string, LightSetting>>;
-export type LightSettingName = keyof typeof LIGHT_SETTINGS;
+
+/** 0 is an overcast sky, 1 noon sun; between them by equal steps for the eye. Null is night, with the lamps on. */
+export type Sky = number | null;
+
+export function lightUnder(sky: Sky): LightSetting {
+  if (sky === null) return LIGHT_SETTINGS.lamplight;
+  const { overcast, noon } = LIGHT_SETTINGS;
+  const share = Math.min(1, Math.max(0, sky));
+  const between = (from: number, to: number): number => from * (to / from) ** share;
+  return {
+    outsideLux: between(overcast.outsideLux, noon.outsideLux),
+    roomLux: between(overcast.roomLux, noon.roomLux),
+  };
+}
 
 export interface FaceAppearance {
   /** The face as `#rrggbb`. */
@@ -58,6 +72,12 @@ export interface FaceAppearance {
   readonly wall: string;
   /** Brightness of the face over that of a white wall of the room, before the picture is squeezed into a screen. */
   readonly glow: number;
+  /** Of the brightness of the face, the share that has come through it, 0..1. */
+  readonly through: number;
+  /** CIEDE2000 from the face by lamplight, both at one brightness. */
+  readonly shift: number;
+  /** The shift is towards yellow. */
+  readonly warmer: boolean;
 }
 
 /** The eye is set by the room, and a little by the window. */
@@ -94,7 +114,15 @@ export function faceAppearance(
     face: show(seen),
     wall: show(wall),
     glow: wall.Y > 0 ? seen.Y / wall.Y : 0,
+    through: through.Y + sent.Y > 0 ? through.Y / (through.Y + sent.Y) : 0,
+    ...shiftFrom(xyzOf(stack.backToRoom), seen),
   };
+}
+
+function shiftFrom(byLamp: Xyz, seen: Xyz): Pick<FaceAppearance, 'shift' | 'warmer'> {
+  const [before, after] = [byLamp, seen].map((xyz) => labOf(scaleToY(xyz, 50), BAND_WHITE));
+  if (before === undefined || after === undefined || seen.Y <= 0) return { shift: 0, warmer: true };
+  return { shift: roundReading('colourShift', ciede2000(before, after)), warmer: after.b >= before.b };
 }
 
 function show(xyz: Xyz): string {

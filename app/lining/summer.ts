@@ -23,6 +23,9 @@ export interface Summer {
   readonly outOfScope: boolean;
 }
 
+/** It reads from this much low to this much high (declared by the standard). */
+export const SUMMER_ERROR = { low: 0.02, high: 0.1 } as const;
+
 /** Heat transfer between an internal device and the room, W/m2K. */
 const G2 = 30;
 

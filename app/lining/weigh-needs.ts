@@ -11,13 +11,15 @@ import type { MakeKind } from './body.ts';
 import type { JudgedOpening, JudgedRoom } from './judge-input.ts';
 import type { Place } from './place-of-kind.ts';
 import { RULES } from './rules/index.ts';
+import { asks } from './privacy-asked.ts';
 import { NEARLY_DARK } from './say-readings.ts';
 
-export const NEED_NAMES = ['dark', 'daylight', 'colour', 'warmth', 'fade', 'body'] as const;
+export const NEED_NAMES = ['dark', 'daylight', 'colour', 'warmth', 'fade', 'body', 'privacy'] as const;
 export type NeedName = (typeof NEED_NAMES)[number];
 export type Needs = Readonly<Record<NeedName, number>>;
 
-const BY_USE: Readonly<Record<RoomUse, Needs>> = {
+/** Privacy is no matter of the use: a room asks for it by itself. */
+const BY_USE: Readonly<Record<RoomUse, Omit<Needs, 'privacy'>>> = {
   living: { dark: 0, daylight: 2, colour: 2, warmth: 1, fade: 2, body: 3 },
   dining: { dark: 0, daylight: 1, colour: 2, warmth: 1, fade: 2, body: 3 },
   bedroom: { dark: 4, daylight: 0, colour: 1, warmth: 1, fade: 1, body: 2 },
@@ -31,12 +33,16 @@ const BY_USE: Readonly<Record<RoomUse, Needs>> = {
   sunroom: { dark: 0, daylight: 2, colour: 2, warmth: 0, fade: 5, body: 1 },
   public: { dark: 0, daylight: 1, colour: 2, warmth: 0, fade: 3, body: 2 },
 };
+/** What a wish for privacy weighs: by night as much as darkness does in a bedroom. */
+const NIGHT_WEIGHT = 4;
+const DAY_WEIGHT = 2;
+const SHEER_WEIGHT = 4;
 const SUNNY: readonly Facing[] = ['E', 'SE', 'S', 'SW', 'W'];
 
 /** What covers only the top of a window changes no light or warmth of the room: it has to look right. */
-const TOP_NEEDS: Needs = { dark: 0, daylight: 0, colour: 2, warmth: 0, fade: 1, body: 4 };
+const TOP_NEEDS: Needs = { dark: 0, daylight: 0, colour: 2, warmth: 0, fade: 1, body: 4, privacy: 0 };
 /** And what is not at a window has only to hang well. */
-const AWAY_NEEDS: Needs = { dark: 0, daylight: 0, colour: 0, warmth: 0, fade: 0, body: 3 };
+const AWAY_NEEDS: Needs = { dark: 0, daylight: 0, colour: 0, warmth: 0, fade: 0, body: 3, privacy: 0 };
 
 export function weighNeeds(room: JudgedRoom, opening: JudgedOpening, face: FaceCloth, place: Place = 'window'): Needs {
   if (place === 'away') return AWAY_NEEDS;
@@ -45,14 +51,18 @@ export function weighNeeds(room: JudgedRoom, opening: JudgedOpening, face: FaceC
     return { ...TOP_NEEDS, fade: TOP_NEEDS.fade + sunny + (face.family === 'silk' ? 1 : 0) };
   }
   const base = BY_USE[room.use];
+  const privacy = room.privacy ?? null;
   const sun = room.facing !== null && SUNNY.includes(room.facing) ? 2 : 0;
   const cold = (room.climate === 'cold' ? 2 : 0) + (opening.glazing === 'single' ? 1 : 0);
   const silk = face.family === 'silk' ? 1 : 0;
   // A sheer is there for its light, whatever the room.
   const sheer = face.family === 'sheer';
+  // Closed by day and still light: what hides a room all day may not darken it.
+  const asked = (sheer ? SHEER_WEIGHT : 0) + (asks(privacy, 'day') ? DAY_WEIGHT : 0);
   return {
     ...base,
-    daylight: base.daylight + (sheer && base.dark === 0 ? 4 : 0),
+    daylight: base.daylight + (base.dark === 0 ? asked : 0),
+    privacy: asks(privacy, 'night') ? NIGHT_WEIGHT : 0,
     warmth: base.warmth + cold,
     fade: base.fade + sun + silk,
     body: sheer ? 0 : base.body + silk,
@@ -62,7 +72,15 @@ export function weighNeeds(room: JudgedRoom, opening: JudgedOpening, face: FaceC
 /** A caution about the stack itself costs this much of the whole; a stop is no option at all. */
 const CAUTION_COST = 0.13;
 /** What is said of the window, the room or the law alike for every stack weighs nothing. */
-const WEIGHED_CAUSES: readonly string[] = ['points-of-light', 'not-dark', 'stiffness', 'fading', 'damp', 'shrinkage'];
+const WEIGHED_CAUSES: readonly string[] = [
+  'points-of-light',
+  'not-dark',
+  'stiffness',
+  'fading',
+  'damp',
+  'shrinkage',
+  'seen-by-night',
+];
 /** Of notes only those that say what they cost. */
 const COSTS = new Map(
   RULES.filter((rule) => WEIGHED_CAUSES.includes(rule.cause) || rule.costs !== undefined).map((rule) => [
@@ -81,6 +99,8 @@ const UNDARKENED = 0.4;
 /** And below this nobody wants it darker. */
 const DARK_ENOUGH = 0.002;
 const SHIFT_OF_NOTE = 12;
+/** Light through the cloth at which the street sees in by night as if nothing hung there. */
+const SEEN_CLEARLY = 0.3;
 const WARMTH_FROM = 0.03;
 const WARMTH_SPAN = 0.12;
 const BODY_SPAN = 2.5;
@@ -98,6 +118,7 @@ export function meetNeeds(judgement: Judgement, make: MakeKind, place: Place = '
     warmth: share((readings.warmth - WARMTH_FROM) / WARMTH_SPAN),
     fade: share(readings.fade),
     body: share(1 - Math.abs(readings.body - idealBody(make, place)) / BODY_SPAN),
+    privacy: share(Math.log(SEEN_CLEARLY / light) / Math.log(SEEN_CLEARLY / NEARLY_DARK)),
   };
 }
 

@@ -3,10 +3,11 @@ import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
 import type { Fault, Warning } from '#shared/fault.ts';
 import type { Job } from '#shared/job.ts';
 import type { Tier } from '#shared/words.ts';
+import { speaker } from '#app/estimating/say.ts';
 import type { Say } from '#app/estimating/say.ts';
 import { resolveCloth } from '#app/lining/resolve-cloth.ts';
 import type { PlannedTreatment } from '#app/plan/planned-treatment.ts';
-import type { RateBook } from './pick-rates.ts';
+import { RateBook } from './pick-rates.ts';
 
 export interface JobPricing {
   readonly job: Job;
@@ -15,6 +16,17 @@ export interface JobPricing {
   readonly faults: Fault[];
   readonly warnings: Warning[];
   readonly planned: Record<Tier, PlannedTreatment[]>;
+}
+
+export function startPricing(job: Job, warnings: readonly Warning[] = []): JobPricing {
+  return {
+    job,
+    rates: new RateBook(job.priceBook),
+    say: speaker(job.units, job.locale),
+    faults: [],
+    warnings: [...warnings],
+    planned: { good: [], better: [], best: [] },
+  };
 }
 
 export function clothOf({ job }: JobPricing, id: string): Cloth | null {

@@ -5,10 +5,9 @@ import { PART_NAMES, PARTS } from '#shared/parts.ts';
 import type { JobResult, Price, TreatmentResult } from '#shared/result.ts';
 import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
-import { speaker } from '#app/estimating/say.ts';
+import { startPricing } from './job-pricing.ts';
 import type { JobPricing } from './job-pricing.ts';
 import { layJob, NOT_LAID } from './lay-job.ts';
-import { RateBook } from './pick-rates.ts';
 import type { PlannedWork } from './plan-work.ts';
 import { priceTreatment } from './price-treatment.ts';
 import { totalPrices } from './total-tiers.ts';
@@ -47,14 +46,7 @@ export interface TakenOffJob {
 
 /** Every treatment in each option, without plans and totals. */
 export function takeOffJob(job: Job, warnings: readonly Warning[] = []): TakenOffJob {
-  const pricing: JobPricing = {
-    job,
-    rates: new RateBook(job.priceBook),
-    say: speaker(job.units, job.locale),
-    faults: [],
-    warnings: [...warnings],
-    planned: { good: [], better: [], best: [] },
-  };
+  const pricing = startPricing(job, warnings);
   const treatments: TreatmentResult[] = [];
   for (const room of job.rooms)
     for (const opening of room.openings)

@@ -15,10 +15,9 @@ import { chooseStacks } from '#app/lining/choose-stacks.ts';
 import type { ChosenStacks } from '#app/lining/choose-stacks.ts';
 import { describeStack } from '#app/lining/describe-stack.ts';
 import { insistOn } from '#app/lining/insist-on.ts';
-import { judgedOpening } from '#app/lining/judged-opening.ts';
-import { judgedForm } from '#app/lining/judged-form.ts';
 import type { PlannedTreatment } from '#app/plan/planned-treatment.ts';
 import { nameStack } from '#app/lining/name-stack.ts';
+import { askStacks } from './ask-stacks.ts';
 import { behindOf, clothOf, faceOf } from './job-pricing.ts';
 import type { JobPricing } from './job-pricing.ts';
 import { priceStack } from './price-stack.ts';
@@ -48,19 +47,8 @@ export function priceTreatment(
   }
   const study = studyStacks(room, opening, treatment, pricing);
   const plain = study(face, []).made;
-  const form = judgedForm(treatment, { finished: plain.estimate.finished, sheet: plain.sheet }, (id) =>
-    clothOf(pricing, id),
-  );
-  const judged = judgedOpening(opening, plain.estimate.finished);
-  const chosen = chooseStacks({
-    face,
-    room,
-    opening: judged,
-    treatment: form,
-    ownCloth: pricing.job.cloth,
-    judge: (behind) => study(face, behind).judgement,
-    given: givenBehind(treatment),
-  });
+  const choose = askStacks(room, opening, treatment, pricing, study, face);
+  const chosen = chooseStacks(choose);
   const place: TreatmentPlace = {
     key: treatment.key,
     path: `${room.name}/${opening.name}/${treatment.name}`,
@@ -79,9 +67,9 @@ export function priceTreatment(
     tiers,
     advised: adviseTier({
       face,
-      room,
-      opening: judged,
-      treatment: form,
+      room: choose.room,
+      opening: choose.opening,
+      treatment: choose.treatment,
       tiers: {
         good: asOption(tiers.good, pricing),
         better: asOption(tiers.better, pricing),
@@ -104,15 +92,6 @@ function findFaults(treatment: Treatment, face: FaceCloth, pricing: JobPricing):
   });
   const all = [...checkTreatment(treatment, face, [], units, find), ...given];
   return all.filter((fault, index) => all.findIndex((each) => each.path === fault.path) === index);
-}
-
-function givenBehind(treatment: Treatment): Partial<Record<Tier, readonly string[]>> {
-  const given: Partial<Record<Tier, readonly string[]>> = {};
-  for (const tier of TIERS) {
-    const stack = treatment.stacks[tier];
-    if (stack) given[tier] = stack.behind;
-  }
-  return given;
 }
 
 function asOption(tier: TierResult, pricing: JobPricing): AdvisedStack {

@@ -14,6 +14,7 @@ import { isPelmet, judgedForm } from '#app/lining/judged-form.ts';
 import { weightOf } from '#app/lining/resolve-cloth.ts';
 import { clothOf } from './job-pricing.ts';
 import type { JobPricing } from './job-pricing.ts';
+import { roomFor } from './room-for.ts';
 
 export interface Study {
   readonly made: MadeTreatment;
@@ -24,6 +25,7 @@ export interface Study {
 export type StudyStack = (face: FaceCloth, behind: readonly BackCloth[]) => Study;
 
 export function studyStacks(room: Room, opening: Opening, treatment: Treatment, pricing: JobPricing): StudyStack {
+  const asked = roomFor(room, opening, treatment, pricing);
   const known = new Map<string, Study>();
   return (face, behind) => {
     const key = JSON.stringify([face.id, ...behind.map((layer) => layer.id)]);
@@ -39,7 +41,7 @@ export function studyStacks(room: Room, opening: Opening, treatment: Treatment, 
     const input: JudgeInput = {
       face,
       behind,
-      room,
+      room: asked,
       opening: judgedOpening(opening, estimate.finished),
       treatment: judgedForm(treatment, { finished: estimate.finished, sheet: made.sheet }, (id) =>
         clothOf(pricing, id),

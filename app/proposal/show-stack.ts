@@ -6,12 +6,12 @@ import type { TierResult } from '#shared/result.ts';
 import { drawLitWindow } from '#app/drawing/draw-lit-window.ts';
 import { drawStackStrip } from '#app/drawing/draw-strip.ts';
 import type { Hex } from '#app/drawing/drawn-room.ts';
-import { isFurniture } from '#app/drawing/drawn-treatment.ts';
+import { litInput } from '#app/drawing/lit-input.ts';
 import type { DrawnLayer } from '#app/drawing/drawn-stack.ts';
 import type { Drawing } from '#app/drawing/shape.ts';
 import { resolveCloth } from '#app/lining/resolve-cloth.ts';
 import { faceAppearance, lightProfile, LIGHT_SETTINGS } from '#app/lining/show-light.ts';
-import { describeDrawn, madeOf } from '#app/drawing/describe-drawn.ts';
+import { describeDrawn } from '#app/drawing/describe-drawn.ts';
 
 /** A column of the paper, in points. */
 const COLUMN = 154;
@@ -53,23 +53,9 @@ export function showLitWindow(
     height: LIT_HEIGHT,
     detail: 'paper',
   } as const;
-  if (treatment.kind === 'panels') {
-    const { fullness, halfWidths, pleats } = madeOf(treatment, made);
-    return drawLitWindow({
-      ...scene,
-      heading: treatment.heading,
-      arrangement: treatment.arrangement,
-      rodWidth: treatment.rodWidth,
-      finishedLength: treatment.finishedLength,
-      fullness,
-      halfWidths,
-      pleats,
-      floorClearance: null,
-    });
-  }
   const drawn = describeDrawn(treatment, made, (id) => resolveCloth(id, job.cloth));
-  if (drawn.kind === 'panels' || isFurniture(drawn)) return null;
-  return drawLitWindow({ ...scene, hung: drawn, opening });
+  const input = litInput(drawn, { opening, floorClearance: null }, scene);
+  return input === null ? null : drawLitWindow(input);
 }
 
 export function showStrip(stack: Stack, made: TierResult, opening: Opening): Drawing {

@@ -2,7 +2,9 @@
 import type { Job } from '#shared/job.ts';
 import type { TierResult } from '#shared/result.ts';
 import type { TreatmentKind } from '#shared/treatments/treatment.ts';
+import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
+import { describeBeside } from '#app/lining/compare-stacks.ts';
 import { hangsAtWindow } from './hangs-at-window.ts';
 import { sayCare } from './say-care.ts';
 import type { PaperOption, PaperReading, PaperWindow } from './proposal-paper.ts';
@@ -63,13 +65,21 @@ function writeOption(input: WindowInput, tier: Tier, saysCloth: boolean): PaperO
     advice: window.result.advised.tier === tier ? 'our advice for this room' : null,
     title: made.title,
     cloth: saysCloth ? `in ${stack.face.name}` : null,
-    says: typeset(made.says),
+    says: typeset(sayOption(input, tier)),
     litWindow: showLitWindow(stack, made, job, window.opening, window.treatment),
     strip: atWindow ? showStrip(stack, made, window.opening) : null,
     readings: atWindow ? sayReadings(made, window.treatment.kind) : [sayBody(made), sayCare(stack)],
     price: made.price === null ? NO_PRICE : speech.money(made.price.total),
     priceNote: 'before tax',
   };
+}
+
+/** The first says what it does; each that follows only what it does otherwise than the one before. */
+function sayOption({ job, window }: WindowInput, tier: Tier): string {
+  const before = TIERS[TIERS.indexOf(tier) - 1];
+  const made = window.result.tiers[tier];
+  if (before === undefined) return made.says;
+  return describeBeside(window.result.tiers[before], { ...stackOf(job, made), judgement: made.judgement });
 }
 
 function sayReadings(made: TierResult, kind: TreatmentKind): readonly PaperReading[] {

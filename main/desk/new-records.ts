@@ -47,7 +47,7 @@ export function newProject(birth: Birth, clientId: string, settings: SettingsRec
 }
 
 export function newRoom(birth: Birth, projectId: string, position: number): RoomRecord {
-  const facts = { use: 'living', facing: null, climate: 'mixed', ceiling: null } as const;
+  const facts = { use: 'living', facing: null, climate: 'mixed', privacy: null, budget: null, ceiling: null } as const;
   return { ...kept(birth), projectId, position, name: 'Room', ...facts, drafts: {} };
 }
 

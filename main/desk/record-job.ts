@@ -141,6 +141,8 @@ function recordRoom(
     use: wire.use,
     facing: wire.facing ?? null,
     climate: wire.climate ?? blank.climate,
+    privacy: wire.privacy ?? null,
+    budget: wire.budget ?? null,
     ceiling: maybe(wire.ceiling, unit),
     openings: wire.openings.map((opening, position) => recordOpening(opening, blank.id, position, unit, birth)),
   };

@@ -38,7 +38,8 @@ export interface ProjectRow extends KeptRow, Pick<ProjectRecord, 'name' | 'units
   readonly price_book: string | null;
 }
 
-export interface RoomRow extends KeptRow, Pick<RoomRecord, 'position' | 'name' | 'use' | 'facing' | 'climate'> {
+export interface RoomRow
+  extends KeptRow, Pick<RoomRecord, 'position' | 'name' | 'use' | 'facing' | 'climate' | 'privacy' | 'budget'> {
   readonly project_id: string;
   readonly ceiling: Ticks | null;
   /** JSON. */

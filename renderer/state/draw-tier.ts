@@ -1,13 +1,15 @@
 /** From a priced stack to its two pictures: the lit window and the strip from room to street. */
 import { drawLitWindow } from '#app/drawing/draw-lit-window.ts';
 import { drawStackStrip } from '#app/drawing/draw-strip.ts';
+import { litInput } from '#app/drawing/lit-input.ts';
 import type { DrawnLayer } from '#app/drawing/drawn-stack.ts';
 import type { Drawing } from '#app/drawing/shape.ts';
 import { resolveCloth, weightOf } from '#app/lining/resolve-cloth.ts';
-import { faceAppearance, lightProfile, LIGHT_SETTINGS } from '#app/lining/show-light.ts';
-import type { LightSettingName } from '#app/lining/show-light.ts';
+import { placeOf } from '#app/lining/place-of-kind.ts';
+import { sayAppearance, saySky } from '#app/lining/say-appearance.ts';
+import { faceAppearance, lightProfile, LIGHT_SETTINGS, lightUnder } from '#app/lining/show-light.ts';
+import type { Sky } from '#app/lining/show-light.ts';
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
-import { isFurniture } from '#app/drawing/drawn-treatment.ts';
 import { ticks } from '#shared/length.ts';
 import type { OpeningRecord, TreatmentRecord } from '#shared/records/records.ts';
 import type { TierResult } from '#shared/result.ts';
@@ -23,10 +25,22 @@ export interface DrawnTierInput {
   readonly made: Made;
   /** Hem to floor; null when unknown. */
   readonly clearance: number | null;
-  readonly hour: LightSettingName;
+  readonly sky: Sky;
   /** Points. */
   readonly width: number;
 }
+
+/** Height of the picture over its width. */
+const HIGH = 0.52;
+/** Eyes see a dull sky as less dull than it is. */
+const SKY_POWER = 0.3;
+const WHEN: Readonly<Record<string, string>> = {
+  lamplight: 'by lamplight',
+  overcast: 'under an overcast sky',
+  'thin cloud': 'under thin cloud',
+  'hazy sun': 'in hazy sun',
+  'noon sun': 'at noon',
+};
 
 interface Stack {
   readonly face: FaceCloth;
@@ -41,37 +55,44 @@ function stackOf({ tier, made: { cloth } }: DrawnTierInput): Stack | null {
   return face?.role === 'face' ? { face, behind } : null;
 }
 
-/** Null when the stack's cloth is not known any more, and for what is not drawn so. */
-export function drawTierWindow(input: DrawnTierInput): Drawing | null {
+export interface DrawnTierWindow {
+  readonly drawing: Drawing;
+  /** What is seen, in words: `glows with the light behind it, colours true`. */
+  readonly says: string;
+}
+
+/** Null when the stack's cloth is not known any more, and for what stands in no window. */
+export function drawTierWindow(input: DrawnTierInput): DrawnTierWindow | null {
   const stack = stackOf(input);
   if (!stack) return null;
-  const { treatment, opening, tier, clearance } = input;
+  const { treatment, opening, tier, clearance, sky } = input;
   const drawn = drawnMade(treatment, tier, input.made);
-  if (drawn === null || isFurniture(drawn)) return null;
-  const setting = LIGHT_SETTINGS[input.hour];
+  if (drawn === null) return null;
+  const setting = lightUnder(sky);
   const seen = faceAppearance(stack.face, stack.behind, opening.glazing, setting);
   const outside = setting.outsideLux / LIGHT_SETTINGS.noon.outsideLux;
   const { readings } = tier.judgement;
-  const scene = {
-    dayColour: isHex(seen.face) ? seen.face : '#c9b79a',
-    roomLight: Math.min(1, readings.lightInRoom * outside + (outside < 0.1 ? 0.15 : 0)),
-    openShare: outside === 0 ? 0 : Math.max(0, readings.lightInRoom - readings.lightWithGlass),
-    width: input.width,
-    height: Math.round(input.width * 0.44),
-    detail: 'screen',
-  } as const;
-  if (drawn.kind !== 'panels') return drawLitWindow({ ...scene, hung: drawn, opening });
-  return drawLitWindow({
-    ...scene,
-    heading: drawn.heading,
-    arrangement: drawn.arrangement,
-    rodWidth: drawn.rodWidth,
-    finishedLength: drawn.finishedLength,
-    fullness: drawn.fullness,
-    halfWidths: drawn.halfWidths,
-    pleats: drawn.pleats,
-    floorClearance: clearance === null || clearance < 0 ? null : ticks(clearance),
-  });
+  const closes =
+    placeOf(drawn.kind) === 'window' && !(drawn.kind === 'panels' && drawn.arrangement === 'pair-stationary');
+  const lit = litInput(
+    drawn,
+    { opening, floorClearance: clearance === null || clearance < 0 ? null : ticks(clearance) },
+    {
+      dayColour: isHex(seen.face) ? seen.face : '#c9b79a',
+      roomLight: readings.lightInRoom * outside,
+      openShare: Math.max(0, readings.lightInRoom - readings.lightWithGlass) * outside,
+      sky: outside === 0 ? 0 : outside ** SKY_POWER,
+      // By day the wall is as light as the stack leaves the room; by night the lamps light it alike.
+      ...(sky === null && isHex(seen.wall) ? { wall: seen.wall } : {}),
+      when: WHEN[saySky(sky)] ?? 'by day',
+      width: input.width,
+      height: Math.round(input.width * HIGH),
+      detail: 'screen',
+    },
+  );
+  return lit === null
+    ? null
+    : { drawing: drawLitWindow(lit), says: sayAppearance(seen, sky, closes ? readings.light : null) };
 }
 
 export function drawTierStrip(input: DrawnTierInput): Drawing | null {

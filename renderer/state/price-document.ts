@@ -21,6 +21,8 @@ export interface PricedDocument {
   readonly treatments: ReadonlyMap<string, TreatmentResult>;
   /** The treatments as the engines read them, by id: what is drawn. */
   readonly parsed: ReadonlyMap<string, Treatment>;
+  /** The job that each was priced in, by treatment id: what the engines are asked of. */
+  readonly jobs: ReadonlyMap<string, Job>;
   /** Over all that could be priced; null while a rate is missing or something cannot be made. */
   readonly totals: JobResult['totals'];
   readonly missingRates: readonly MissingRate[];
@@ -37,7 +39,7 @@ export interface PricedDocument {
 
 interface PricedOpening extends Pick<
   PricedDocument,
-  'treatments' | 'parsed' | 'unfinished' | 'faults' | 'warnings' | 'broken'
+  'treatments' | 'parsed' | 'jobs' | 'unfinished' | 'faults' | 'warnings' | 'broken'
 > {
   readonly job: Job | null;
   readonly result: JobResult | null;
@@ -69,6 +71,7 @@ export function priceDocument(document: ProjectDocument, memo: PriceMemo): Price
   return {
     treatments: new Map(parts.flatMap((part) => [...part.treatments])),
     parsed: new Map(parts.flatMap((part) => [...part.parsed])),
+    jobs: new Map(parts.flatMap((part) => [...part.jobs])),
     totals: faults.length > 0 ? null : totalOf(parts),
     missingRates: unique(
       results.flatMap((result) => result.missingRates),
@@ -90,7 +93,7 @@ export function priceDocument(document: ProjectDocument, memo: PriceMemo): Price
 }
 
 function restsOnTheSame(before: Remembered, document: ProjectDocument, room: RoomDocument): boolean {
-  const { use, facing, climate, ceiling } = before.room;
+  const { use, facing, climate, privacy, budget, ceiling } = before.room;
   return (
     before.document.project === document.project &&
     before.document.settings === document.settings &&
@@ -99,6 +102,8 @@ function restsOnTheSame(before: Remembered, document: ProjectDocument, room: Roo
     use === room.use &&
     facing === room.facing &&
     climate === room.climate &&
+    privacy === room.privacy &&
+    budget === room.budget &&
     ceiling === room.ceiling
   );
 }
@@ -126,6 +131,7 @@ const NOTHING: PricedOpening = {
   job: null,
   treatments: new Map(),
   parsed: new Map(),
+  jobs: new Map(),
   unfinished: new Map(),
   faults: [],
   warnings: [],
@@ -164,6 +170,7 @@ function priceRead(
       result,
       treatments,
       parsed,
+      jobs: new Map([...treatments.keys()].map((id) => [id, job])),
       unfinished,
       faults: [...before, ...place(result.faults)],
       warnings: place(result.warnings),

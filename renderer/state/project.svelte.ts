@@ -16,7 +16,6 @@ import type {
 } from '#shared/records/records.ts';
 import type { PanelsMake, TicksForm, TreatmentMake } from '#shared/records/treatment-make.ts';
 import type { TreatmentKind } from '#shared/treatments/treatment.ts';
-import type { LightSettingName } from '#app/lining/show-light.ts';
 import { client } from './client.ts';
 import { tellDeskFault } from './desk-fault.ts';
 import type { DeskFault } from './desk-fault.ts';
@@ -43,8 +42,9 @@ export type OpeningLength = 'width' | 'height' | 'sill' | 'at';
 export class ProjectStore {
   document: ProjectDocument | null = $state.raw(null);
   fault: DeskFault | null = $state.raw(null);
-  /** The hour at which the lit windows are shown. */
-  hour: LightSettingName = $state('noon');
+  /** The light in which the windows are shown: the sky of the slider, and whether it is night. */
+  sky = $state(1);
+  night = $state(false);
   readonly #id: string;
   readonly #edits: Edits;
   readonly #readAsked: () => string | null;

@@ -5,6 +5,7 @@ import type { LengthUnit } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
 import type {
   Arrangement,
+  Budget,
   Climate,
   ClothRole,
   FaceFamily,
@@ -16,6 +17,7 @@ import type {
   LiningFamily,
   Match,
   MountPlace,
+  Privacy,
   RoomUse,
 } from '#shared/words.ts';
 
@@ -56,6 +58,19 @@ export const FACING_CHOICES: readonly { readonly value: Facing | ''; readonly na
 ];
 
 export const CLIMATE_WORDS: Readonly<Record<Climate, string>> = { cold: 'cold', mixed: 'mixed', warm: 'warm' };
+
+export const PRIVACY_CHOICES: readonly { readonly value: Privacy | ''; readonly name: string }[] = [
+  { value: '', name: 'not asked' },
+  { value: 'day', name: 'by day' },
+  { value: 'night', name: 'by night' },
+  { value: 'always', name: 'day and night' },
+];
+
+export const BUDGET_CHOICES: readonly { readonly value: Budget | ''; readonly name: string }[] = [
+  { value: '', name: 'as usual' },
+  { value: 'careful', name: 'kept modest' },
+  { value: 'generous', name: 'a step up' },
+];
 
 export const GLAZING_WORDS: Readonly<Record<Glazing, string>> = {
   single: 'single',

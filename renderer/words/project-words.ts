@@ -47,6 +47,15 @@ export const READING_LABELS = {
   body: 'body',
 } as const;
 
+/** What each of the five readings is made of, by the ids of `app/lining/list-readings.ts`. */
+export const READING_PARTS: Readonly<Record<keyof typeof READING_LABELS, readonly string[]>> = {
+  light: ['light', 'lightWithGlass', 'lightInRoom'],
+  colour: ['colourShift'],
+  warmth: ['warmth', 'windowU', 'heatSaved', 'glassTemperature', 'sunGain'],
+  fade: ['fade'],
+  body: ['body', 'weight'],
+};
+
 /** What is worth reading of a stack, by where it hangs: nothing of light where no window is behind it. */
 export const READINGS_OF = {
   window: ['light', 'colour', 'warmth', 'fade', 'body'],
@@ -64,7 +73,8 @@ export const WEIGHT_WORDS: Readonly<Record<TreatmentKind, string>> = {
   'shower-curtain': 'on the rod',
 };
 
-export const HOUR_WORDS = { overcast: 'overcast', noon: 'noon', dusk: 'dusk', lamplight: 'lamplight' } as const;
+/** Of what stands in no window, instead of its picture by day and night. */
+export const NO_WINDOW = 'It stands in no window: no daylight is behind it, and it looks alike by day and by night.';
 
 /** What hangs where at one window: the tabs run from the room to the glass, as the engine reckons. */
 export const ORDER_WORDS = {

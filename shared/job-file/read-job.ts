@@ -188,6 +188,8 @@ function toRoom(wire: WireRoom, path: string, practice: Practice, unit: LengthUn
     use: wire.use,
     facing: wire.facing ?? null,
     climate: wire.climate ?? 'mixed',
+    privacy: wire.privacy ?? null,
+    budget: wire.budget ?? null,
     ceiling: optionalLength(wire.ceiling, unit),
     openings: wire.openings.map((opening, index) => {
       const here = at(at(path, 'openings'), index);

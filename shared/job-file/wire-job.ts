@@ -4,6 +4,7 @@ import { CARE_WAYS, HANDS, NEEDLE_WAYS, SOURCED_VALUES, VALUE_SOURCES } from '..
 import { LOCALES } from '../locale.ts';
 import { CURRENCIES } from '../money.ts';
 import {
+  BUDGETS,
   CLIMATES,
   FACE_FAMILIES,
   FACINGS,
@@ -12,6 +13,7 @@ import {
   LINING_FAMILIES,
   MATCHES,
   MEASURE_STATES,
+  PRIVACIES,
   ROOM_USES,
 } from '../words.ts';
 import {
@@ -162,6 +164,10 @@ export const wireRoom = z.strictObject({
   use: wireChoice(ROOM_USES),
   facing: wireChoice(FACINGS).nullish(),
   climate: wireChoice(CLIMATES).optional(),
+  privacy: wireChoice(PRIVACIES)
+    .nullish()
+    .describe('When nobody outside may see in; at night the lamps are on. Not given: not asked for.'),
+  budget: wireChoice(BUDGETS).nullish().describe('Keeps the three options modest, or a step up. Not given: neither.'),
   ceiling: wireLength.nullish(),
   openings: z.array(wireOpening),
 });

@@ -145,6 +145,8 @@ function writeRoom(room: RoomDocument, path: string, name: string, writing: Writ
     use: room.use,
     facing: room.facing,
     climate: room.climate,
+    ...(room.privacy === null ? {} : { privacy: room.privacy }),
+    ...(room.budget === null ? {} : { budget: room.budget }),
     ceiling: room.ceiling === null ? null : length(room.ceiling, writing.unit),
     openings,
   };

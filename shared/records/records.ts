@@ -6,6 +6,7 @@ import { wirePractice, wirePriceBook } from '../job-file/wire-practice.ts';
 import { LOCALES } from '../locale.ts';
 import { CURRENCIES } from '../money.ts';
 import {
+  BUDGETS,
   CLIMATES,
   CLOTH_ROLES,
   FACE_FAMILIES,
@@ -15,6 +16,7 @@ import {
   LINING_FAMILIES,
   MATCHES,
   MEASURE_STATES,
+  PRIVACIES,
   ROOM_USES,
 } from '../words.ts';
 import { cuttingRecord, remnantRecord } from './cutting-records.ts';
@@ -59,6 +61,9 @@ export const roomRecord = z.object({
   use: z.enum(ROOM_USES),
   facing: z.enum(FACINGS).nullable(),
   climate: z.enum(CLIMATES),
+  /** Null: nobody asked for it. */
+  privacy: z.enum(PRIVACIES).nullable(),
+  budget: z.enum(BUDGETS).nullable(),
   ceiling: maybeTicks,
   drafts,
 });

@@ -1,5 +1,4 @@
-import { lower, sayPercent } from '../say-number.ts';
-import { sayInches } from '../say-weight.ts';
+import { lower } from '../say-number.ts';
 import type { Rule } from './rule.ts';
 import { ANYWHERE, AT_GLASS, COMMON } from './rule.ts';
 
@@ -15,7 +14,7 @@ export const MATCH_RULES: readonly Rule[] = [
     where: ANYWHERE,
     when: (f) => f.shrinkageClash !== null,
     says: (f) =>
-      `The lining (${lower(f.shrinkageClash?.name ?? '')}) shrinks otherwise than the face, by ${sayPercent(f.shrinkageClash?.by ?? 0)}: the hem will pucker. Wash both before cutting, or clean it dry.`,
+      `The lining (${lower(f.shrinkageClash?.name ?? '')}) shrinks otherwise than the face, by ${f.r.say.percent(f.shrinkageClash?.by ?? 0)}: the hem will pucker. Wash both before cutting, or clean it dry.`,
     rests: `${COMMON}: difference in shrinkage, more than content, makes a hem pucker; from the shrinkage given`,
   },
   {
@@ -35,7 +34,7 @@ export const MATCH_RULES: readonly Rule[] = [
     where: ANYWHERE,
     when: (f) => f.narrowerBy > FEW_INCHES && f.hasJoins,
     says: (f) =>
-      `A layer behind is ${sayInches(f.narrowerBy, f.r.input.units)} narrower than the face: its seams will not lie behind those of the face.`,
+      `A layer behind is ${f.r.say.inches(f.narrowerBy)} narrower than the face: its seams will not lie behind those of the face.`,
     rests: `${COMMON}: a lining as wide as the face, or a few inches narrower`,
   },
   {
@@ -44,8 +43,7 @@ export const MATCH_RULES: readonly Rule[] = [
     level: 'note',
     where: ANYWHERE,
     when: (f) => f.widerBy > FEW_INCHES,
-    says: (f) =>
-      `A layer behind is ${sayInches(f.widerBy, f.r.input.units)} wider than the face: what is over is waste.`,
+    says: (f) => `A layer behind is ${f.r.say.inches(f.widerBy)} wider than the face: what is over is waste.`,
     rests: `${COMMON}: a lining as wide as the face, or a few inches narrower`,
   },
   {

@@ -7,6 +7,7 @@ import { CORD_RULES } from './cords.ts';
 import { DARKNESS_RULES } from './darkness.ts';
 import { INTERLINING_RULES } from './interlining.ts';
 import { MAKE_RULES } from './make-and-hang.ts';
+import { PRIVACY_RULES } from './privacy.ts';
 import type { Rule } from './rule.ts';
 import type { RuleFacts } from './rule-facts.ts';
 import { SAFETY_RULES } from './safety.ts';
@@ -21,6 +22,7 @@ export const RULES: readonly Rule[] = [
   ...INTERLINING_RULES,
   ...CARE_RULES,
   ...DARKNESS_RULES,
+  ...PRIVACY_RULES,
   ...MAKE_RULES,
   ...SUN_RULES,
   ...MATCH_RULES,

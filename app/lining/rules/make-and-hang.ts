@@ -1,7 +1,6 @@
 import { IDEAL_BODY, STIFF, stiffest } from '../body.ts';
 import type { MakeKind } from '../body.ts';
 import { KIND_NAMES } from '../place-of-kind.ts';
-import { sayWeight } from '../say-weight.ts';
 import type { RoomUse } from '#shared/words.ts';
 import type { Rule } from './rule.ts';
 import { ANYWHERE, AT_GLASS, COMMON } from './rule.ts';
@@ -164,6 +163,6 @@ export const MAKE_RULES: readonly Rule[] = [
     when: (f) => f.r.hangKgPerMetre >= HEAVY_PER_METRE,
     says: () =>
       "Heavy on the rod: the rod maker's rating and a competent installer decide rod, brackets and fixing into structure.",
-    rests: (f) => `computed: ${sayWeight(f.r.hangKg, f.r.input.units)} of cloth as it hangs; guidance only`,
+    rests: (f) => `computed: ${f.r.say.weight(f.r.hangKg)} of cloth as it hangs; guidance only`,
   },
 ];

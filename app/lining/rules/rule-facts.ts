@@ -9,9 +9,10 @@ import { draws } from '../closing.ts';
 import type { JudgedShade } from '../judge-input.ts';
 import { nameLiningWeight } from '../lining-weight.ts';
 import type { LiningWeight } from '../lining-weight.ts';
+import { asks } from '../privacy-asked.ts';
 import { isCoated, showsNeedleHoles } from '../reckon-stack.ts';
 import type { Reckoned } from '../reckon-stack.ts';
-import { DARK, isDarkening, NEARLY_DARK } from '../say-readings.ts';
+import { DARK, isDarkening, NEARLY_DARK, SEEN_THROUGH, SHADOWS_SHOW } from '../say-readings.ts';
 
 export interface RuleFacts {
   readonly r: Reckoned;
@@ -67,6 +68,12 @@ export interface RuleFacts {
   readonly overGlassAndWall: boolean;
   /** Hangs inside the frame, so that a gap stays at each side. */
   readonly insideFrame: boolean;
+  /** The room asks not to be seen into by day, and by night with its lamps on. */
+  readonly privateByDay: boolean;
+  readonly privateByNight: boolean;
+  /** By night silhouettes show through it, or the shadow of who stands close. */
+  readonly seenThrough: boolean;
+  readonly shadowsShow: boolean;
   /** Small children sleep or play here. */
   readonly childRoom: boolean;
   /** The glass faces the sun for hours; false when nobody knows. */
@@ -153,6 +160,10 @@ export function gatherFacts(r: Reckoned): RuleFacts {
       treatment.mount.above > 0 &&
       treatment.finishedLength > treatment.mount.above,
     insideFrame: treatment.mount.where === 'inside',
+    privateByDay: asks(input.room.privacy ?? null, 'day'),
+    privateByNight: asks(input.room.privacy ?? null, 'night'),
+    seenThrough: r.readings.light >= SEEN_THROUGH,
+    shadowsShow: r.readings.light >= SHADOWS_SHOW,
     childRoom: CHILD_ROOMS.includes(use),
     strongSun: facing === null ? use === 'sunroom' : STRONG_SUN.includes(facing),
     cotton: share(face.cloth.content, 'cotton') >= MOSTLY_COTTON,

@@ -1,6 +1,5 @@
 import type { RoomUse } from '#shared/words.ts';
 import { nfpaMethod } from '../flame-method.ts';
-import { sayAreaWeight, sayClearances } from '../say-weight.ts';
 import type { Rule } from './rule.ts';
 import { ANYWHERE, COMMON } from './rule.ts';
 
@@ -15,7 +14,7 @@ export const SAFETY_RULES: readonly Rule[] = [
     where: ANYWHERE,
     about: 'make',
     when: (f) => f.r.input.opening.heatSourceBelow,
-    says: (f) => `There is heat below this window: keep cloth clear of it, ${sayClearances(f.r.input.units)}.`,
+    says: (f) => `There is heat below this window: keep cloth clear of it, ${f.r.say.clearances()}.`,
     rests: "the appliance maker's clearances decide; the figures are common home advice",
   },
   {
@@ -42,7 +41,7 @@ export const SAFETY_RULES: readonly Rule[] = [
         : `A public room needs flame-tested cloth, and the whole stack has to comply: NFPA 701 test ${method} where that code holds.`;
     },
     rests: (f) =>
-      `about ${sayAreaWeight(f.r.gsm, f.r.input.units)}; NFPA 701: test 1 to 700 g/m² (21 oz/yd²), test 2 above and for vinyl-coated blackout; BS 5867-2 types B and C in Britain; layers that pass alone may fail together (NISTIR 89-4138); the authority having jurisdiction decides`,
+      `about ${f.r.say.areaWeight(f.r.gsm)}; NFPA 701: test 1 to 700 g/m² (21 oz/yd²), test 2 above and for vinyl-coated blackout; BS 5867-2 types B and C in Britain; layers that pass alone may fail together (NISTIR 89-4138); the authority having jurisdiction decides`,
   },
   {
     id: 'ways-out',

@@ -1,7 +1,6 @@
 import { mayInterline } from './interlining.ts';
 import type { Rule } from './rule.ts';
 import { AT_GLASS, COMMON } from './rule.ts';
-import { sayAbout } from '../say-number.ts';
 
 const GOOD_KEEPING = 0.45;
 
@@ -40,7 +39,7 @@ export const SUN_RULES: readonly Rule[] = [
     level: 'praise',
     where: AT_GLASS,
     when: (f) => !f.unlined && f.strongSun && f.r.readings.fade >= GOOD_KEEPING,
-    says: (f) => `Keeps ${sayAbout(f.r.readings.fade)} of the sun's fading from the back of the face.`,
+    says: (f) => `Keeps ${f.r.say.about(f.r.readings.fade)} of the sun's fading from the back of the face.`,
     rests: 'computed: CIE 89/3 damage behind the same glass, against unlined',
   },
   {

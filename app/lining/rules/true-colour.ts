@@ -21,7 +21,7 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     where: AT_GLASS,
     when: (f) => f.colouredLining && !f.ivoryLining && !f.nearlyDark,
     says: (f) =>
-      `By day the coloured lining tints the face: colour difference ${f.r.readings.colourShift.toFixed(1)}, against ${(f.r.shiftIfWhite ?? f.r.readings.colourShift).toFixed(1)} with white.`,
+      `By day the coloured lining tints the face: colour difference ${f.r.say.fixed(f.r.readings.colourShift, 1)}, against ${f.r.say.fixed(f.r.shiftIfWhite ?? f.r.readings.colourShift, 1)} with white.`,
     rests: 'computed colour difference by spectra estimated from the colours',
   },
   {

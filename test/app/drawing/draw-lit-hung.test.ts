@@ -1,6 +1,7 @@
 /** Shades and top treatments before the light: true proportions, bare glass left bare, and light that follows. */
 import { describe, expect, test } from 'vitest';
 import { drawLitWindow } from '#app/drawing/draw-lit-window.ts';
+import { litInput } from '#app/drawing/lit-input.ts';
 import type { LitHungInput } from '#app/drawing/drawn-window.ts';
 import { luminanceOf } from '#app/drawing/mix-colours.ts';
 import { inches } from './awkward-rooms.ts';
@@ -97,4 +98,44 @@ test('beside a shade light leaks by its open share, and not at all where nothing
     rectsFilled(drawLitWindow({ ...usual, roomLight: 0, openShare }).shapes, '#fffae6').length;
   expect(slits(0)).toBe(0);
   expect(slits(0.05)).toBeGreaterThan(0);
+});
+
+test('by night the bare glass is dark, by day as bright as the sky', () => {
+  const bright = (sky: number): number => {
+    const shapes = flatten(drawLitWindow({ ...usual, hung: valance(), sky }).shapes);
+    const glass = shapes.flatMap((shape) =>
+      shape.kind === 'rect' && typeof shape.style.fill === 'object' && shape.height > 20
+        ? [shape.style.fill.to.paint]
+        : [],
+    );
+    return Math.max(...glass.slice(2).map((paint) => luminanceOf(paint as `#${string}`)));
+  };
+  expect(bright(0)).toBeLessThan(0.1);
+  expect(bright(0.5)).toBeGreaterThan(bright(0));
+  expect(bright(1)).toBeGreaterThan(bright(0.5));
+});
+
+test('panels that do not draw and a café curtain leave their glass bare; a bed skirt has no picture', () => {
+  const scene = {
+    dayColour: '#d5b98d',
+    roomLight: 0.05,
+    openShare: 0.02,
+    width: 208,
+    height: 110,
+    detail: 'screen',
+  } as const;
+  const place = { opening: usual.opening, floorClearance: null };
+  const panels = EVERY_KIND.flatMap(({ treatments }) => treatments).find((each) => each.kind === 'panels');
+  if (panels?.kind !== 'panels') throw new Error('there are no panels');
+  const still = litInput({ ...panels, arrangement: 'pair-stationary' }, place, scene);
+  expect(still).toMatchObject({ hung: { kind: 'panels', drawn: 'open' } });
+  expect(litInput({ ...panels, cafe: true }, place, scene)).toMatchObject({ hung: { drawn: 'closed' } });
+  expect(litInput({ ...panels, arrangement: 'pair', cafe: false }, place, scene)).not.toHaveProperty('hung');
+  const skirt = EVERY_KIND.flatMap(({ treatments }) => treatments).find((each) => each.kind === 'bed-skirt');
+  expect(skirt && litInput(skirt, place, scene)).toBeNull();
+  for (const arrangement of ['pair-stationary', 'pair'] as const)
+    for (const cafe of [true, false]) {
+      const input = litInput({ ...panels, arrangement, cafe }, place, scene);
+      expect(input && brokenNumbers(drawLitWindow(input))).toEqual([]);
+    }
 });

@@ -16,7 +16,8 @@ import type { GenericClothId } from '#shared/words.ts';
 import { adviseTier } from '#app/lining/advise-tier.ts';
 import { chooseStacks } from '#app/lining/choose-stacks.ts';
 import type { ChosenStacks, ChooseInput } from '#app/lining/choose-stacks.ts';
-import { compareStacks, describeStack } from '#app/lining/describe-stack.ts';
+import { compareStacks, describeBeside } from '#app/lining/compare-stacks.ts';
+import { describeStack } from '#app/lining/describe-stack.ts';
 import { judgeStack } from '#app/lining/judge-stack.ts';
 import { nameStack } from '#app/lining/name-stack.ts';
 import { resolveCloth } from '#app/lining/resolve-cloth.ts';
@@ -179,9 +180,18 @@ describe('names and sentences', () => {
   it('tells what an option does more than the one before it', () => {
     const lined = judge(starters('std-white'));
     const inter = judge(starters('inter-med', 'std-white'));
-    expect(compareStacks(lined, inter, 'Standard lining')).toBe(
-      'Darker, warmer in winter, fuller and safer from fading than standard lining.',
+    expect(compareStacks(lined, inter)).toEqual([
+      'by day the light is dim',
+      'its colours look a touch warmer by day',
+      'nine tenths of the fading is kept off',
+      'clearly more warmth in winter',
+      'full in the hand',
+    ]);
+    expect(compareStacks(lined, lined)).toEqual([]);
+    const face = faceOf();
+    const again = { face, behind: starters('std-white'), judgement: lined };
+    expect(describeBeside({ title: 'Standard lining', judgement: lined }, again)).toMatch(
+      /reads as with standard lining\.$/,
     );
-    expect(compareStacks(lined, lined, 'Standard lining')).toBeNull();
   });
 });

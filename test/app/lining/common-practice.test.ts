@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { lengthFrom } from '#shared/length.ts';
 import { parseWeight } from '#shared/weight.ts';
 import { FACE_FAMILIES, GENERIC_CLOTH_IDS, HEADINGS, ROOM_USES } from '#shared/words.ts';
-import type { GenericClothId, Heading } from '#shared/words.ts';
+import type { GenericClothId, Heading, Privacy } from '#shared/words.ts';
 import { nameLiningWeight } from '#app/lining/lining-weight.ts';
 import { RULES } from '#app/lining/rules/index.ts';
 import { STARTER_CLOTH } from '#app/lining/starter-cloth.ts';
@@ -27,7 +27,52 @@ const NONE = { left: lengthFrom(0, 'in'), right: lengthFrom(0, 'in') };
 const NURSERY: Told = { room: { use: 'nursery' } };
 const heading = (name: Heading): Told => ({ treatment: { heading: name } });
 
+const SHEER = { family: 'sheer', visible: { transmittance: 0.5, reflectance: 0.3 } } as const;
+const hidden = (privacy: Privacy, told: Told = {}): Told => ({ ...told, room: { privacy } });
+
 const FACTS: readonly Fact[] = [
+  {
+    fact: 'with the lamps on, silhouettes show through a sheer by night',
+    rule: 'lamps-show-silhouettes',
+    level: 'caution',
+    fires: [[], hidden('night', { face: SHEER })],
+    quiet: [[], hidden('day', { face: SHEER })],
+  },
+  {
+    fact: 'through a light lining the shadow of who stands close shows',
+    rule: 'lamps-show-shadows',
+    level: 'note',
+    fires: [['std-white'], hidden('always')],
+    quiet: [['soft-blackout'], hidden('always')],
+  },
+  {
+    fact: 'behind blackout or interlining nothing is seen by night',
+    rule: 'private-by-night',
+    level: 'praise',
+    fires: [['soft-blackout'], hidden('night')],
+    quiet: [['soft-blackout'], {}],
+  },
+  {
+    fact: 'a sheer hides a room by day and keeps its light',
+    rule: 'sheer-hides-by-day',
+    level: 'praise',
+    fires: [[], hidden('day', { face: SHEER })],
+    quiet: [[], hidden('night', { face: SHEER })],
+  },
+  {
+    fact: 'what is dense hides by day only while it is drawn, and takes the light',
+    rule: 'hides-while-drawn',
+    level: 'note',
+    fires: [['std-white'], hidden('always')],
+    quiet: [['std-white'], hidden('night')],
+  },
+  {
+    fact: 'panels that do not draw hide nothing',
+    rule: 'hides-nothing',
+    level: 'caution',
+    fires: [['std-white'], hidden('night', { treatment: { arrangement: 'pair-stationary' } })],
+    quiet: [['std-white'], hidden('night')],
+  },
   {
     fact: 'needle holes show in a three-pass blackout that is pleated',
     rule: 'needle-holes',

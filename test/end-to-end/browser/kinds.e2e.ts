@@ -53,7 +53,7 @@ describe('every kind of treatment', () => {
     await expect.poll(() => readPrices(page)).toHaveLength(3);
     for (const price of await readPrices(page)) expect(price).toMatch(/^\$[\d,]+(\.\d\d)?$/);
     const first = stacks(page).first();
-    expect(await first.locator('.readings dt').count()).toBe(kind.readings);
+    expect(await first.locator('.readings summary').count()).toBe(kind.readings);
     for (const chip of kind.bought) await waitForText(first.locator('.orders'), chip);
     await waitForText(page.getByRole('complementary', { name: 'Working' }), kind.working);
     expect(await tellViolations(page)).toEqual([]);

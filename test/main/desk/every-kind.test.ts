@@ -40,6 +40,16 @@ describe('a house with every kind', () => {
     expect(kept.totals).toEqual(own.totals);
   });
 
+  test('what its rooms wish for goes along, and what they do not wish for is not written', async () => {
+    const [first, ...others] = HOUSE.rooms;
+    const wished = { ...first!, privacy: 'night', budget: 'careful' } as const;
+    const text = JSON.stringify({ ...HOUSE, rooms: [wished, ...others] });
+    const { projectId } = await client.jobs.importJob({ text });
+    const exported = JSON.parse((await client.jobs.exportJob({ projectId })).text) as WireJob;
+    expect(exported.rooms[0]).toMatchObject({ privacy: 'night', budget: 'careful' });
+    expect(Object.keys(exported.rooms[1] ?? {})).not.toContain('privacy');
+  });
+
   test('an unfinished shade is named with what it lacks, and nothing else is lost', async () => {
     const { projectId } = await client.jobs.importJob({ text: JSON.stringify(HOUSE) });
     const document = await client.projects.readProject({ id: projectId });

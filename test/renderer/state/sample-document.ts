@@ -84,6 +84,8 @@ export function sampleRoom(changes: Partial<RoomDocument> = {}): RoomDocument {
     use: 'nursery',
     facing: 'E',
     climate: 'cold',
+    privacy: null,
+    budget: null,
     ceiling: inches(108),
     drafts: {},
     openings: [sampleOpening()],

@@ -36,6 +36,8 @@ test('a portfolio of form 10 is read by this program, every row of it', () => {
     const treatment = document?.rooms[0]?.openings[0]?.treatments[0];
     // 84 in and 72 in of 8128 ticks.
     expect(treatment?.make).toMatchObject({ finishedLength: 682752, rodWidth: 585216, fullness: 2500 });
+    // Rooms of before asked for nothing.
+    expect(document?.rooms[0]).toMatchObject({ use: 'nursery', privacy: null, budget: null });
     expect(document?.project.priceBook).toBe('example');
     expect(listCloths(reading, null).map(({ code, content }) => [code, content])).toEqual([
       ['reed-linen', { linen: 55, cotton: 45 }],
