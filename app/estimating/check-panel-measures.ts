@@ -1,22 +1,13 @@
 /** Measures of panels that contradict each other, or that nothing in a house has: mistyped, so refused by name. */
-import type { FaceCloth } from '#shared/cloth.ts';
 import { TICKS_PER_INCH } from '#shared/length.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
-import { measureWidths } from './count-widths.ts';
-import { finishedWidth } from './finished-width.ts';
-import { drawsShut } from './still-panels.ts';
 import type { TellFault } from './tell-fault.ts';
 
 /** No pole or rod of a window is as thick (common practice: 3/4 to 3 in). */
 const THICKEST_ROD = 8 * TICKS_PER_INCH;
 
-export function checkPanelMeasures(
-  panels: PanelsTreatment,
-  face: FaceCloth,
-  fault: TellFault,
-  say: (length: number) => string,
-): void {
-  const { finishedLength, header, rodDiameter, arch, halfWidths } = panels;
+export function checkPanelMeasures(panels: PanelsTreatment, fault: TellFault, say: (length: number) => string): void {
+  const { finishedLength, header, rodDiameter, arch } = panels;
   if (header >= finishedLength)
     fault(
       'header',
@@ -34,13 +25,5 @@ export function checkPanelMeasures(
       'arch.rise',
       `${say(arch)} is no less than the finished length, ${say(finishedLength)}, from the top of the arch to the hem`,
       'give the rise of the arch above its springing',
-    );
-  if (halfWidths === null || !drawsShut(panels)) return;
-  const { made2 } = measureWidths(panels, face.usableWidth, halfWidths * panels.pieces);
-  if (made2 > 0 && made2 < 2 * finishedWidth(panels))
-    fault(
-      'widths',
-      `make ${say(made2 / 2)} of flat cloth, which cannot close over ${say(finishedWidth(panels))}`,
-      'give more widths, or fullness instead; still side panels are "pair-stationary" or "single"',
     );
 }

@@ -56,7 +56,7 @@ export function checkPanels(
       `side hems of ${say(practice.sideHem)} take all the cloth`,
       'give the turn of one edge, such as 3 in',
     );
-  checkPanelMeasures(panels, face, fault, say);
+  checkPanelMeasures(panels, fault, say);
   if (faults.length === 0 && panels.pleatToPattern) checkPatternPleats(panels, face, fault, say);
   const allowance = practice.lining;
   if (panels.finishedLength + allowance.headingAllowance + allowance.bottomHem - allowance.shorter <= 0)

@@ -9,7 +9,7 @@ import { finishedWidth } from './finished-width.ts';
 import { countPleats } from './pleats.ts';
 import type { CountedPleats } from './pleats.ts';
 import { toNearestTick, upToEven, upToWhole } from './round.ts';
-import { coveredWidth } from './still-panels.ts';
+import { coveredWidth } from './covered-width.ts';
 import { wavePiece } from './wave.ts';
 
 /** What stands in a row along the heading of one piece. */

@@ -3,7 +3,7 @@
  * rod goes back to the wall, half the overlap where two panels meet, nothing beside a neighbour.
  */
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
-import { coveredWidth } from './still-panels.ts';
+import { coveredWidth } from './covered-width.ts';
 
 export interface FlatSide {
   readonly is: 'return' | 'overlap' | 'edge';

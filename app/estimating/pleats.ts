@@ -4,9 +4,9 @@ import type { Ticks } from '#shared/length.ts';
 import { countPleatsOf } from './count-pleats.ts';
 import type { PleatCount } from './count-pleats.ts';
 import type { PanelSides } from './panel-sides.ts';
+import { coveredWidth } from './covered-width.ts';
 import { pleatToPattern } from './pleat-to-pattern.ts';
 import type { PatternPleats } from './pleat-to-pattern.ts';
-import { coveredWidth } from './still-panels.ts';
 
 export interface Pleats {
   /** In one piece. */
@@ -25,8 +25,8 @@ export interface CountedPleats extends Pleats {
 }
 
 /**
- * Null for pieces too narrow for two pleats. `made2` is twice the flat width made, `halvesMade` the widths in halves, null
- * for cloth used sideways, `across` the repeat across where the pleats follow it.
+ * Null for pieces too narrow for two pleats, or for more than what hangs flat. `made2` is twice the flat width made,
+ * `halvesMade` the widths in halves, null for cloth used sideways, `across` the repeat across where the pleats follow it.
  */
 export function countPleats(
   panels: PanelsTreatment,
@@ -39,6 +39,7 @@ export function countPleats(
   const finished = coveredWidth(panels, made2) / pieces;
   const made = made2 / 2 / pieces;
   const hangsFlat = (panels.returns.left + panels.returns.right + panels.overlap) / pieces;
+  if (finished <= hangsFlat) return null;
   const follows = panels.pleatToPattern && across !== null && halvesMade !== null;
   const room = { flat: made, between: finished - hangsFlat, hangsFlat };
   const toPattern = follows ? pleatToPattern(panels, across, room, counted.count) : null;

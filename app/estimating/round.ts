@@ -42,6 +42,11 @@ export function toNearestTick(length: number): Ticks {
   return ticks(Math.round(length));
 }
 
+/** A float of ticks up to a whole one: a cut may be too long, never too short. */
+export function upToTick(length: number): Ticks {
+  return ticks(Math.ceil(length - 1e-6));
+}
+
 /** A float of ticks down to a whole one: a bound may be too low, never too high. */
 export function downToTick(length: number): Ticks {
   return ticks(Math.floor(length + 1e-6));

@@ -6,7 +6,7 @@ import { flatAsked } from './count-widths.ts';
 import type { Estimate } from './estimate.ts';
 import { toNearestTick } from './round.ts';
 import type { Say } from './say.ts';
-import { coveredWidth } from './still-panels.ts';
+import { coveredWidth } from './covered-width.ts';
 import { wavePiece } from './wave.ts';
 
 export function warnPanels(panels: PanelsTreatment, estimate: Estimate, say: Say): Warning[] {
@@ -31,23 +31,18 @@ function warnWave(panels: PanelsTreatment, { halfWidths, madeWidth }: Estimate, 
   ];
 }
 
-/** Flat cloth that is narrower than what it hangs over: still panels cover a part, counted ones have hems too many. */
+/** Flat cloth that is narrower than what it hangs over: what draws does not close, still panels cover a part. */
 function warnUnclosed(panels: PanelsTreatment, { halfWidths, madeWidth, finished }: Estimate, say: Say): Warning[] {
   if (halfWidths === null || madeWidth >= finished.width) return [];
-  const made = sayMade(halfWidths, madeWidth, say);
-  const over = `${say.length(finished.width)} ${say.unit}`;
-  if (panels.halfWidths === null)
-    return [
-      {
-        path: at(panels.key, 'fullness'),
-        says: `${made}, less than the ${over} that it hangs over: give more fullness.`,
-      },
-    ];
-  const covers = say.length(toNearestTick(coveredWidth(panels, 2 * madeWidth)));
+  const draws = panels.arrangement === 'pair' || panels.arrangement === 'one-way';
+  const covers = `${say.length(toNearestTick(coveredWidth(panels, 2 * madeWidth)))} ${say.unit}`;
+  const hangs = draws
+    ? `it cannot close, and covers ${covers} at the usual fullness`
+    : `still panels stand at the ends, and cover ${covers} together at the usual fullness`;
   return [
     {
-      path: at(panels.key, 'widths'),
-      says: `${made} for ${over}: the panels stand still at the ends, pleated to cover ${covers} ${say.unit} together.`,
+      path: at(panels.key, panels.halfWidths === null ? 'fullness' : 'widths'),
+      says: `${sayMade(halfWidths, madeWidth, say)} for ${say.length(finished.width)} ${say.unit}: ${hangs}.`,
     },
   ];
 }

@@ -44,8 +44,12 @@ function workCount(panels: PanelsTreatment, { count, counted, toPattern }: Count
 function sayPleats(panels: PanelsTreatment, pleats: CountedPleats, say: Say): string {
   const unlike = unlikePanels(sidesOfPanels(panels, toNearestTick(2 * pleats.flat * panels.pieces)));
   if (unlike.length === 1) return say.length(toNearestTick(pleats.pleat));
+  const right = unlike.some(({ name }) => name === 'right');
   return unlike
-    .map((sides) => `${sides.name} ${say.length(toNearestTick(pleatOf(pleats, pleats.flat, sides)))}`)
+    .map(
+      (sides) =>
+        `${sides.name === 'left' && !right ? 'outer' : sides.name} ${say.length(toNearestTick(pleatOf(pleats, pleats.flat, sides)))}`,
+    )
     .join(', ');
 }
 

@@ -4,6 +4,7 @@ import { writeResult } from '#app/pricing/write-result.ts';
 import type { Fault } from '#shared/fault.ts';
 import type { Job } from '#shared/job.ts';
 import type { ReadJob } from '#shared/job-file/read-job.ts';
+import { readSoundPart } from '#shared/job-file/read-sound-part.ts';
 import type { WireResult } from '#shared/job-file/wire-result.ts';
 import type { JobResult } from '#shared/result.ts';
 import { badInput } from './desk-errors.ts';
@@ -23,7 +24,7 @@ export function priceRead(
   tell: (fault: Fault) => Fault = (fault) => fault,
   plan: 'strict' | 'whatever' = 'whatever',
 ): PricedJob {
-  if (!read.ok) throw badInput(read.faults.map(tell));
+  if (!read.ok) throw badInput([...read.faults, ...findSoundFaults(read)].map(tell));
   const result = priceJob(read.job, read.warnings);
   const faults = [
     ...result.faults.map(tell),
@@ -32,6 +33,14 @@ export function priceRead(
   ];
   if (faults.length > 0) throw badInput(faults);
   return { job: read.job, result, wire: writeResult(read.job, result) };
+}
+
+/** What no cloth could make, in the treatments that could be read: every fault is told at once. */
+function findSoundFaults({ faults, given }: Extract<ReadJob, { ok: false }>): Fault[] {
+  const sound = given === undefined ? null : readSoundPart(given, faults);
+  if (sound === null) return [];
+  const { pathInFile } = sound;
+  return priceJob(sound.job).faults.map((fault) => ({ ...fault, path: pathInFile(fault.path) }));
 }
 
 function findMissingRates(result: JobResult): Fault[] {

@@ -23,7 +23,8 @@ import type { WireCloth, WireJob, WireRoom } from './wire-job.ts';
 
 export type ReadJob =
   | { readonly ok: true; readonly job: Job; readonly warnings: readonly Warning[] }
-  | { readonly ok: false; readonly faults: readonly Fault[] };
+  /** `given` is what was read, unless it was no object: its sound part may have faults of another kind. */
+  | { readonly ok: false; readonly faults: readonly Fault[]; readonly given?: unknown };
 
 /** Reads the text of a job file. Text that is no JSON is one fault with its line and column. */
 export function readJobText(text: string): ReadJob {
@@ -48,7 +49,7 @@ export function readJob(given: unknown): ReadJob {
   const structure = wireJob.safeParse(given);
   const sense = checkJob(given);
   const faults = [...(structure.success ? [] : tellFaults(structure.error, wireJob, given)), ...sense.faults];
-  if (!structure.success || faults.length > 0) return { ok: false, faults: withoutTwins(faults) };
+  if (!structure.success || faults.length > 0) return { ok: false, faults: withoutTwins(faults), given };
   return { ok: true, job: toJob(structure.data), warnings: sense.warnings };
 }
 

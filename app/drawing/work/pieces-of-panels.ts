@@ -16,20 +16,24 @@ type Given = WorkGiven<PanelsTreatment>;
 export function piecesOfPanels(given: Given): readonly WorkRow[] {
   const face = faceLine(given);
   if (face === null) return [];
-  const [first, ...others] = layOutPanels(given, face);
-  if (first === undefined) return [];
+  const layouts = layOutPanels(given, face);
+  const [only] = layouts;
   const layers = piecesOfLayers(given);
+  // Panels that are made differently stand side by side, so that nobody cuts one for the other.
+  if (only === undefined || layouts.length > 1) {
+    return [
+      { pieces: [oneCut(given, face), ...layers], high: 0.85 },
+      { pieces: layouts.map((layout) => flatPanel(given, face, layout)), high: 1.1 },
+      { pieces: layouts.map((layout) => madePanel(given, layout)), high: 0.85 },
+    ];
+  }
   return [
-    { pieces: [oneCut(given, face), flatPanel(given, face, first)], shares: [0.35, 0.65], high: 1.1 },
-    ...others.map((layout): WorkRow => ({ pieces: [flatPanel(given, face, layout)], shares: [0.65], high: 1.1 })),
+    { pieces: [oneCut(given, face), flatPanel(given, face, only)], shares: [0.35, 0.65], high: 1.1 },
     {
-      pieces: [madePanel(given, first), ...layers],
+      pieces: [madePanel(given, only), ...layers],
       shares: layers.length === 0 ? [1] : [0.5, ...layers.map(() => 0.5 / layers.length)],
       high: 0.85,
     },
-    ...(others.length === 0
-      ? []
-      : [{ pieces: others.map((layout) => madePanel(given, layout)), high: 0.85 } satisfies WorkRow]),
   ];
 }
 
@@ -46,11 +50,11 @@ function titleOf({ sides, mirrored }: PanelLayout, how: string): string {
 }
 
 /** How the drawing lies, as seen from the face. */
-function saySides({ sides, mirrored, seams }: PanelLayout): string {
+function saySides({ sides, mirrored }: PanelLayout, halves: number): string {
   if (sides.name === 'middle') return 'between two others';
   if (sides.name === 'only') return 'left end at the left';
   const side = sides.name === 'right' ? 'right' : 'left';
-  const half = seams.length > 0 ? 'half widths to the wall side' : 'wall side';
+  const half = halves % 2 === 1 && halves > 1 ? 'half width to the wall side' : 'wall side';
   return `${half}, at the ${side} here${mirrored ? ': the left panel, and the right one mirrors it' : ''}`;
 }
 
@@ -114,7 +118,9 @@ function flatPanel(given: Given, face: TakeoffLine, layout: PanelLayout): WorkPi
   const widths = face.halfWidths === null ? 'sideways, no seam' : sayWidths(face.halfWidths / panels.pieces);
   return {
     title: titleOf(layout, 'spread flat'),
-    says: [`${widths}, ${saySides(layout)}; seams red`],
+    says: [
+      `${widths}, ${saySides(layout, (face.halfWidths ?? 0) / panels.pieces)}${layout.seams.length > 0 ? '; seams red' : ''}`,
+    ],
     width: layout.flat,
     height,
     zones: [

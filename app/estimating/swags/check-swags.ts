@@ -37,12 +37,14 @@ export function checkSwags(
   if (list.faults.length > 0) return list.faults;
   const cut = cutSwags(swags);
   const widest = Math.max(cut.flat.width, cut.flat.depth, ...cut.tails.flatMap(({ flat }) => [flat.left, flat.right]));
+  checkWidths(widest, [face, ...behind, ...(contrast ? [contrast] : [])], swags, list);
+  // Beyond a believable number of widths the strips of a bias cut are not even counted.
+  if (list.faults.length > 0) return list.faults;
   const longest = Math.max(
     cut.onBias ? pieceOnBias(cut.flat, face).length : cut.flat.depth,
     ...cut.tails.map(({ length }) => addUp(length)),
   );
   checkPiece(face, longest, list);
-  checkWidths(widest, [face, ...behind, ...(contrast ? [contrast] : [])], swags, list);
   return list.faults;
 }
 

@@ -81,7 +81,7 @@ export function depthAddends(swags: SwagsTreatment): Addend[] {
 }
 
 /** 1/√2 in millionths, up: the side of a square at 45 degrees that holds a rectangle of width and depth. */
-export const SLANT_MILLIONTHS = 707_107;
+const SLANT_MILLIONTHS = 707_107;
 
 /** Length of cloth that a swag takes on the bias: the side of the square, whose corners stay empty. */
 export function biasCut(flat: FlatSwag): Ticks {

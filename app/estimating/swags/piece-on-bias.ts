@@ -6,8 +6,8 @@
 import type { Cloth } from '#shared/cloth.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
-import { upToWhole } from '../round.ts';
-import { biasCut, SLANT_MILLIONTHS } from './measure-swags.ts';
+import { upToTick, upToWhole } from '../round.ts';
+import { biasCut } from './measure-swags.ts';
 import type { FlatSwag } from './measure-swags.ts';
 
 export interface PiecedSwag {
@@ -50,8 +50,9 @@ interface Corner {
 
 /** The trapezoid from the middle of its lower edge, turned by 45 degrees. */
 function cornersOf({ width, top, depth }: FlatSwag): readonly Corner[] {
+  const [half, upper] = [width / 2, top / 2];
   const turn = (x: number, y: number): Corner => ({ across: x + y, along: y - x });
-  return [turn(-width / 2, 0), turn(width / 2, 0), turn(top / 2, depth), turn(-top / 2, depth)];
+  return [turn(0 - half, 0), turn(half, 0), turn(upper, depth), turn(0 - upper, depth)];
 }
 
 /** How far the swag reaches along the cloth within a strip of it. */
@@ -71,5 +72,5 @@ function alongStrip(flat: FlatSwag, from: number, to: number): number {
 
 /** Over √2, up. */
 function slantUp(length: number): Ticks {
-  return ticks(upToWhole(Math.ceil(length) * SLANT_MILLIONTHS, 1_000_000));
+  return upToTick(length / Math.SQRT2);
 }

@@ -93,6 +93,9 @@ describe('returns left and right', () => {
   it('the working gives the cloth in a pleat of each panel', () => {
     expect(sheetOf(PAIR).working('pleat')?.value).toBe('left ≈5 13/16, right ≈6 1/16');
     expect(sheetOf({ ...PAIR, return: 3.5 }).working('pleat')?.value).toBe('≈6 1/16');
+    const three = { arrangement: 'pair-stationary', panelsOnRod: 3, rodWidth: 72, fullness: 2.5, return: 3.5 } as const;
+    // 1½ widths each, flat 75, 7 pleats: (75 - 27½) / 7 and (75 - 24) / 7.
+    expect(sheetOf(three).working('pleat')?.value).toBe('outer ≈6 13/16, middle ≈7 5/16');
   });
   it.each([
     ['a pair', PAIR],

@@ -28,7 +28,7 @@ describe('too little cloth', () => {
     expect(inches(Math.round(pleats!.space))).toBeCloseTo(3.925, 3);
     expect(faultsOf(wide)).toEqual([]);
     expect(warningsOf(wide)).toEqual([
-      '2 widths make 96 in of flat cloth after hems for 127 in: the panels stand still at the ends, pleated to cover ≈38⅜ in together.',
+      '2 widths make 96 in of flat cloth after hems for 127 in: still panels stand at the ends, and cover ≈38⅜ in together at the usual fullness.',
     ]);
   });
   it('still panels with cloth enough span the rod as before', () => {
@@ -37,15 +37,17 @@ describe('too little cloth', () => {
     // (204 - 79) / 2 / 10
     expect(estimateCase(enough).pleats?.pleat).toBeCloseTo(6.25 * 8128, 6);
   });
-  it('a pair that draws cannot close with 1 width on 72 in: refused', () => {
-    expect(faultsOf({ panels: { rodWidth: 72, widths: 0.5 } })).toEqual([
-      'widths make 42 in of flat cloth, which cannot close over 72 in',
+  it('a pair that draws cannot close with 1 width on 72 in, which was not told', () => {
+    const pair: PanelsCase = { panels: { rodWidth: 72, widths: 0.5 } };
+    expect(warningsOf(pair)).toEqual([
+      '1 width makes 42 in of flat cloth after hems for 72 in: it cannot close, and covers ≈16 13/16 in at the usual fullness.',
     ]);
+    expect(estimateCase(pair).pleats?.pleat).toBeGreaterThan(0);
   });
   it('counted widths whose hems leave less than the rod are told', () => {
     // 1 × 54 = 54: one width, 48 after hems.
     expect(warningsOf({ panels: { arrangement: 'one-way', heading: 'flat', rodWidth: 54, fullness: 1 } })).toEqual([
-      '1 width makes 48 in of flat cloth after hems, less than the 54 in that it hangs over: give more fullness.',
+      '1 width makes 48 in of flat cloth after hems for 54 in: it cannot close, and covers 48 in at the usual fullness.',
     ]);
   });
 });
