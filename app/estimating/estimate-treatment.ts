@@ -25,6 +25,8 @@ import { estimateSwags } from './swags/estimate-swags.ts';
 import { checkValance } from './valance/check-valance.ts';
 import { estimateValance } from './valance/estimate-valance.ts';
 import { warnPanels } from './warn-panels.ts';
+import { warnSeams } from './warn-seams.ts';
+import { warnSupply } from './warn-supply.ts';
 
 /** A take-off with what only some kinds have: empty where a kind has nothing to say. */
 export interface MadeTreatment {
@@ -93,11 +95,25 @@ export function estimateTreatment(
   behind: readonly BackCloth[],
   given: EstimateGiven,
 ): MadeTreatment {
+  const made = makeTreatment(treatment, face, behind, given);
+  const clothOf = (id: string): Cloth | null => [face, ...behind].find((each) => each.id === id) ?? given.clothOf(id);
+  return { ...made, warnings: [...made.warnings, ...warnSupply(treatment, made.estimate, clothOf, given.say)] };
+}
+
+function makeTreatment(
+  treatment: Treatment,
+  face: FaceCloth,
+  behind: readonly BackCloth[],
+  given: EstimateGiven,
+): MadeTreatment {
   const quiet = { advice: [], warnings: [] };
   switch (treatment.kind) {
     case 'panels': {
       const estimate = estimatePanels(treatment, face, behind, given);
-      const warnings = warnPanels(treatment, estimate, given.say);
+      const warnings = [
+        ...warnPanels(treatment, estimate, given.say),
+        ...warnSeams(treatment, estimate, face, given.say),
+      ];
       return { estimate, cuts: cutsOfPanels(treatment, estimate, face, behind), sheet: null, advice: [], warnings };
     }
     case 'valance': {
