@@ -1,6 +1,7 @@
 import type { Migration } from '../migrate.ts';
 import { first } from './10-first.ts';
 import { cutting } from './20-cutting.ts';
+import { knownOfCloth } from './30-known-of-cloth.ts';
 
 /** Every migration in order, numbered by ten: a new one goes at the end and the ones before it never change. */
-export const MIGRATIONS: readonly Migration[] = [first, cutting];
+export const MIGRATIONS: readonly Migration[] = [first, cutting, knownOfCloth];

@@ -13,11 +13,14 @@ import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { clients } from '#main/portfolio/clients.ts';
 import { sql } from '#main/portfolio/compile.ts';
+import { newestVersion } from '#main/portfolio/migrate.ts';
 import type { Migration } from '#main/portfolio/migrate.ts';
 import { MIGRATIONS } from '#main/portfolio/migrations/migrations.ts';
 import { PortfolioUnavailable, PortfolioWriteFailed } from '#main/portfolio/portfolio-trouble.ts';
 import { makeTestFolder, NOON, testClient } from './test-portfolio.ts';
 import type { TestFolder } from './test-portfolio.ts';
+
+const NEWEST = newestVersion(MIGRATIONS);
 
 let place: TestFolder;
 beforeEach(() => {
@@ -65,7 +68,7 @@ describe('a portfolio that is opened', () => {
     expect(pragma('journal_mode')).toEqual([{ journal_mode: 'wal' }]);
     expect(pragma('synchronous')).toEqual([{ synchronous: 2 }]);
     expect(pragma('foreign_keys')).toEqual([{ foreign_keys: 1 }]);
-    expect(pragma('user_version')).toEqual([{ user_version: 20 }]);
+    expect(pragma('user_version')).toEqual([{ user_version: NEWEST }]);
     again.close();
   });
 
@@ -165,11 +168,11 @@ describe('a file that cannot be used is refused by name and stays as it is', () 
 
 describe('a portfolio of an older form', () => {
   const nickname: Migration = {
-    version: 9000,
+    version: NEWEST + 10,
     run: (db) => void db.exec(`ALTER TABLE clients ADD COLUMN nickname TEXT NOT NULL DEFAULT ''`),
   };
   const breaks: Migration = {
-    version: 9010,
+    version: NEWEST + 20,
     run: (db) => {
       db.exec('DROP TABLE treatments');
       throw new Error('this step breaks');
@@ -180,9 +183,9 @@ describe('a portfolio of an older form', () => {
     fill();
     place.open({ migrations: [...MIGRATIONS, nickname] }).close();
     const [name, ...others] = readdirSync(path.join(place.folder, 'backups'));
-    expect([name, others]).toEqual(['portfolio-form-20-20261125T120000Z.sqlite', []]);
+    expect([name, others]).toEqual([`portfolio-form-${NEWEST}-20261125T120000Z.sqlite`, []]);
     const db = new Database(place.file, { readonly: true });
-    expect(db.pragma('user_version', { simple: true })).toBe(9000);
+    expect(db.pragma('user_version', { simple: true })).toBe(NEWEST + 10);
     expect(db.prepare('SELECT name, nickname FROM clients').all()).toEqual([{ name: 'Ada Fenn', nickname: '' }]);
     db.close();
     copyFileSync(path.join(place.folder, 'backups', name!), path.join(place.folder, 'restored.sqlite'));
@@ -202,7 +205,7 @@ describe('a portfolio of an older form', () => {
     fill();
     expect(() => place.open({ migrations: [...MIGRATIONS, nickname, breaks] })).toThrow(PortfolioUnavailable);
     const db = new Database(place.file, { readonly: true });
-    expect(db.pragma('user_version', { simple: true })).toBe(9000);
+    expect(db.pragma('user_version', { simple: true })).toBe(NEWEST + 10);
     expect(db.prepare('SELECT count(*) FROM treatments').pluck().get()).toBe(0);
     db.close();
   });
