@@ -1,17 +1,9 @@
 /** Cloth by its id, and cloth with every value that a judgement needs: what was missing is typical and said so. */
 import { LIGHT_BANDS } from '#shared/cloth.ts';
-import type {
-  BackCloth,
-  Cloth,
-  ClothSpectra,
-  FaceCloth,
-  Hand,
-  LightBand,
-  Optics,
-  SourcedValue,
-} from '#shared/cloth.ts';
+import type { BackCloth, Cloth, ClothSpectra, FaceCloth, LightBand, Optics, SourcedValue } from '#shared/cloth.ts';
 import { visibleShare, xyzOfHex } from './colour.ts';
 import type { Layer } from './compose-layers.ts';
+import { STIFFNESS_OF_HAND } from './hand.ts';
 import { BANDS_NM } from './observer.ts';
 import { StackFault } from './stack-fault.ts';
 import { isGenericId, OFF_WHITE, STARTER_CLOTH } from './starter-cloth.ts';
@@ -71,15 +63,6 @@ export function weightOf(cloth: Cloth): { readonly gramsPerM2: number; readonly 
   const assumed = cloth.weight === null || isStarterValue(cloth, 'weight') || isGuess(cloth, 'weight');
   return { gramsPerM2: cloth.weight ?? typicalValues(cloth).weight, assumed };
 }
-
-/** How firmly a gram of it holds, by the hand that she gave it. */
-const STIFFNESS_OF_HAND: Readonly<Record<Hand, number>> = {
-  limp: 0.35,
-  soft: 0.45,
-  medium: 0.6,
-  firm: 0.75,
-  stiff: 1,
-};
 
 /**
  * Fills what is missing. Throws `StackFault`: `impossible-optics` when a given pair cannot be, `missing-spectrum` when a

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import type * as z from 'zod';
 import { knownOfCloth, NOTHING_KNOWN } from '#shared/records/known-of-cloth.ts';
 import { drafts } from '#shared/records/record-fields.ts';
 import { clothRecord } from '#shared/records/records.ts';
@@ -56,8 +56,8 @@ export const cloths = keepTable<ClothRecord, ClothRow>({
 const { content, visible, uv, solar } = clothRecord.shape;
 
 /** What one column keeps together; the pairs of the first form have columns of their own. */
-const { visible: _visible, uv: _uv, solar: _solar, ...oneColumn } = knownOfCloth;
-const known = z.object(oneColumn);
+const known = knownOfCloth.omit({ visible: true, uv: true, solar: true });
+type Known = z.infer<typeof known>;
 
 /** Only what somebody said: null when that is nothing. */
 function writeKnown(record: ClothRecord): string | null {
@@ -65,7 +65,7 @@ function writeKnown(record: ClothRecord): string | null {
   return said.length === 0 ? null : JSON.stringify(Object.fromEntries(said));
 }
 
-function readKnown(text: string | null): z.infer<typeof known> {
+function readKnown(text: string | null): Known {
   return { ...known.parse(NOTHING_KNOWN), ...(text === null ? {} : readJson(known.partial(), text)) };
 }
 

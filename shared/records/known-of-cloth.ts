@@ -9,7 +9,7 @@ const loss = share.lt(1);
 const optics = z.object({ transmittance: share.nullable(), reflectance: share.nullable() });
 const bands = z.array(share).length(16);
 
-export const knownOfCloth = {
+export const knownOfCloth = z.object({
   visible: optics.nullable(),
   uv: optics.nullable(),
   solar: optics.nullable(),
@@ -25,9 +25,8 @@ export const knownOfCloth = {
   flame: z.object({ test: shortText, certificate: shortText }).nullable(),
   hand: z.enum(HANDS).nullable(),
   sources: z.partialRecord(z.enum(SOURCED_VALUES), z.enum(VALUE_SOURCES)).nullable(),
-};
-const schema = z.object(knownOfCloth);
-export type KnownRecord = z.infer<typeof schema>;
+});
+export type KnownRecord = z.infer<typeof knownOfCloth>;
 
 export const NOTHING_KNOWN: KnownRecord = {
   visible: null,

@@ -136,7 +136,7 @@ export const clothRecord = z.object({
   weight: z.string().nullable(),
   colour: z.string().nullable(),
   shade: z.string().nullable(),
-  ...knownOfCloth,
+  ...knownOfCloth.shape,
   /** As written: `42.00/yd`. */
   price: z.string().nullable(),
   supplier: shortText,
