@@ -1,4 +1,4 @@
-/** Form 30 adds what is known of a cloth: every row of form 10 stays as it was, and can then be told more. */
+/** Form 30 adds what is known of a cloth: every row of form 20 stays as it was, and can then be told more. */
 import Database from 'better-sqlite3';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
@@ -7,6 +7,7 @@ import { NOTHING_KNOWN } from '#shared/records/known-of-cloth.ts';
 import { cloths, listCloths } from '#main/portfolio/cloths.ts';
 import { migrate, readVersion } from '#main/portfolio/migrate.ts';
 import { first } from '#main/portfolio/migrations/10-first.ts';
+import { cutting } from '#main/portfolio/migrations/20-cutting.ts';
 import { knownOfCloth } from '#main/portfolio/migrations/30-known-of-cloth.ts';
 import { makeTestFolder, NOON } from '../test-portfolio.ts';
 import type { TestFolder } from '../test-portfolio.ts';
@@ -18,7 +19,7 @@ let db: Database.Database;
 beforeEach(() => {
   place = makeTestFolder();
   db = new Database(place.file);
-  db.exec(readFileSync(path.join(import.meta.dirname, 'form-10.sql'), 'utf8'));
+  db.exec(readFileSync(path.join(import.meta.dirname, 'form-20.sql'), 'utf8'));
 });
 afterEach(() => {
   db.close();
@@ -30,7 +31,7 @@ const readRows = (): Row[] => db.prepare<[], Row>('SELECT * FROM cloths ORDER BY
 test('every row of cloth stays as it was, with nothing more known of it', () => {
   const before = readRows();
   expect(before.length).toBeGreaterThan(1);
-  migrate(db, [first, knownOfCloth]);
+  migrate(db, [first, cutting, knownOfCloth]);
   expect(readVersion(db)).toBe(30);
   expect(readRows()).toEqual(before.map((row) => ({ ...row, known: null })));
   expect(() => db.prepare(`UPDATE cloths SET known = '{'`).run()).toThrow(/CHECK/);
