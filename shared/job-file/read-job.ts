@@ -11,7 +11,7 @@ import { checkJob } from './check-job.ts';
 import { EXAMPLE_RATES } from './example-rates.ts';
 import { toCloth } from './read-cloth.ts';
 import { EMPTY_PRICE_BOOK, readPractice, readPriceBook } from './read-practice.ts';
-import { optionalLength, readLength } from './read-length.ts';
+import { optionalLength } from './read-length.ts';
 import { readPlace } from './read-place.ts';
 import { readTreatment } from './read-treatment.ts';
 import { tellFaults } from './tell-faults.ts';
