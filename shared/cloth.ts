@@ -9,6 +9,10 @@ export interface Optics {
   readonly reflectance: number;
 }
 
+/** Bands in which light is passed and sent back: seen, ultraviolet, and all of the sun's heat. */
+export const LIGHT_BANDS = ['visible', 'uv', 'solar'] as const;
+export type LightBand = (typeof LIGHT_BANDS)[number];
+
 export interface Repeat {
   /** Along the length of the bolt; above zero. */
   readonly vertical: Ticks;
@@ -43,9 +47,23 @@ export const HANDS = ['limp', 'soft', 'medium', 'firm', 'stiff'] as const;
 export type Hand = (typeof HANDS)[number];
 
 /** Where a value comes from; what is assumed widens the range of what is reckoned with it. */
-export const VALUE_SOURCES = ['measured', 'supplier', 'second-hand', 'assumed'] as const;
+export const VALUE_SOURCES = ['measured', 'measured-at-home', 'supplier', 'second-hand', 'assumed'] as const;
 export type ValueSource = (typeof VALUE_SOURCES)[number];
-export const SOURCED_VALUES = ['transmittance', 'uv', 'solar', 'spectra', 'weight', 'thickness', 'shrinkage'] as const;
+/** `uv` and `solar` are of both shares; `reflectance`, where it is not said, comes from where the transmittance does. */
+export const SOURCED_VALUES = [
+  'transmittance',
+  'reflectance',
+  'uv',
+  'solar',
+  'spectra',
+  'weight',
+  'thickness',
+  'shrinkage',
+  'content',
+  'needle',
+  'care',
+  'hand',
+] as const;
 export type SourcedValue = (typeof SOURCED_VALUES)[number];
 
 /** Shares of one in 16 bands, 400 to 700 nm by 20 nm. */
@@ -56,8 +74,10 @@ export interface ClothSpectra {
 
 /** What a decorator may know of a cloth beyond its label; each is optional. */
 export interface KnownOfCloth {
+  /** One share of a pair whose other nobody gave: that one is then typical of the family. */
+  readonly lone?: Readonly<Partial<Record<LightBand, Partial<Optics>>>>;
   /** Reflectance towards the street, where it is not that towards the room. */
-  readonly streetReflectance?: { readonly visible?: number; readonly uv?: number; readonly solar?: number };
+  readonly streetReflectance?: Readonly<Partial<Record<LightBand, number>>>;
   readonly spectra?: ClothSpectra;
   /** The visible transmittance is within this, more or less: a home measurement tells it. */
   readonly transmittanceWithin?: number;

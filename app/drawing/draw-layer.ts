@@ -10,6 +10,7 @@ import { circle, curveTo, move, path, rect, strokes } from './make-shapes.ts';
 import { mixColours, luminanceOf, UNDYED } from './mix-colours.ts';
 import type { Bounds, PathStep, Shape } from './shape.ts';
 import { nearestCount } from './round-shapes.ts';
+import { scatter } from './scatter.ts';
 
 type Part =
   | { readonly kind: 'weave'; readonly share: number; readonly yarns: 'fine' | 'plain' | 'coarse' | 'open' }
@@ -202,9 +203,4 @@ function drawPile(box: Bounds, colour: Hex, hair: number): readonly Shape[] {
     rect(box.x, box.y, box.width, box.height, { fill: colour }),
     strokes(tufts, { stroke: inkOn(colour), strokeWidth: hair * 0.8, opacity: 0.6 }),
   ];
-}
-
-/** An even scatter without chance: multiples of an irrational number, their whole part dropped. */
-function scatter(place: number, step: number): number {
-  return ((place + 1) * step) % 1;
 }

@@ -1,7 +1,7 @@
 /**
- * Face cloth by family when the cloth does not say: typical, assumed. The visible and solar values lie within the
- * fabric classes of Keyes (1967): sheer is open and light, plain, print, woven and silk closed and medium to light,
- * velvet closed and dark to medium.
+ * Face cloth by family when the cloth does not say: typical, assumed. The solar values lie between two of the drapery
+ * classes of Keyes (1967), which are told below and read second-hand (reference checks keyes-…); a sheer is opener than
+ * any class there.
  */
 import type { FaceFamily } from '#shared/words.ts';
 import type { TypicalValues } from './typical-values.ts';
@@ -55,4 +55,17 @@ export const FACE_FAMILY_VALUES: Readonly<Record<FaceFamily, TypicalValues>> = {
     thickness: 1.8,
     stiffness: 0.6,
   },
+};
+
+/** Openness I, II, III (open to closed) and yarn D, M, L (dark to light). */
+export type KeyesClass = 'II_L' | 'III_D' | 'III_M' | 'III_L';
+
+/** Between which two classes the solar pair of a family lies; null where no published class reaches. */
+export const KEYES_BOUNDS: Readonly<Record<FaceFamily, readonly [KeyesClass, KeyesClass] | null>> = {
+  plain: ['III_L', 'II_L'],
+  print: ['III_L', 'II_L'],
+  woven: ['III_M', 'III_L'],
+  sheer: null,
+  silk: ['III_M', 'II_L'],
+  velvet: ['III_D', 'III_M'],
 };

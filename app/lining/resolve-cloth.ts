@@ -1,7 +1,9 @@
 /** Cloth by its id, and cloth with every value that a judgement needs: what was missing is typical and said so. */
-import type { BackCloth, Cloth, ClothSpectra, FaceCloth, Hand, Optics, SourcedValue } from '#shared/cloth.ts';
+import { LIGHT_BANDS } from '#shared/cloth.ts';
+import type { BackCloth, Cloth, ClothSpectra, FaceCloth, LightBand, Optics, SourcedValue } from '#shared/cloth.ts';
 import { visibleShare, xyzOfHex } from './colour.ts';
 import type { Layer } from './compose-layers.ts';
+import { STIFFNESS_OF_HAND } from './hand.ts';
 import { BANDS_NM } from './observer.ts';
 import { StackFault } from './stack-fault.ts';
 import { isGenericId, OFF_WHITE, STARTER_CLOTH } from './starter-cloth.ts';
@@ -30,8 +32,8 @@ export type AssumedValue =
   | 'colour'
   | 'shade';
 
-export const BAND_NAMES = ['visible', 'uv', 'solar'] as const;
-export type BandName = (typeof BAND_NAMES)[number];
+export const BAND_NAMES = LIGHT_BANDS;
+export type BandName = LightBand;
 
 /** A layer ready to be judged. Optics are of the side towards the room. */
 export interface FilledCloth {
@@ -62,15 +64,6 @@ export function weightOf(cloth: Cloth): { readonly gramsPerM2: number; readonly 
   return { gramsPerM2: cloth.weight ?? typicalValues(cloth).weight, assumed };
 }
 
-/** How firmly a gram of it holds, by the hand that she gave it. */
-const STIFFNESS_OF_HAND: Readonly<Record<Hand, number>> = {
-  limp: 0.35,
-  soft: 0.45,
-  medium: 0.6,
-  firm: 0.75,
-  stiff: 1,
-};
-
 /**
  * Fills what is missing. Throws `StackFault`: `impossible-optics` when a given pair cannot be, `missing-spectrum` when a
  * spectrum has not its 16 bands, `impossible-number` for a thickness or shrinkage that cannot be.
@@ -83,10 +76,12 @@ export function fillCloth(cloth: Cloth): FilledCloth {
   checkSpectra(cloth.id, spectra);
   checkMeasures(cloth);
   const typical = typicalValues(cloth);
-  const known = cloth.visible ?? visibleOfSpectra(spectra);
-  const visible = known ?? visibleByColour(cloth, typical.visible);
-  const uv = cloth.uv ?? alongVisible(typical.uv, typical.visible, visible);
-  const solar = cloth.solar ?? alongVisible(typical.solar, typical.visible, visible);
+  const { lone } = cloth;
+  for (const band of BAND_NAMES) checkOptics(cloth.id, band, { transmittance: 0, reflectance: 0, ...lone?.[band] });
+  const seen = cloth.visible ?? visibleOfSpectra(spectra);
+  const visible = cloth.visible ?? withLone(seen ?? visibleByColour(cloth, typical.visible), lone?.visible);
+  const uv = cloth.uv ?? withLone(alongVisible(typical.uv, typical.visible, visible), lone?.uv);
+  const solar = cloth.solar ?? withLone(alongVisible(typical.solar, typical.visible, visible), lone?.solar);
   const weight = weightOf(cloth);
   return {
     cloth,
@@ -95,27 +90,51 @@ export function fillCloth(cloth: Cloth): FilledCloth {
     solar,
     street: streetOf(cloth, { visible, uv, solar }),
     spectra,
-    within: cloth.visible === null ? null : (cloth.transmittanceWithin ?? null),
+    within: isTold(cloth, 'visible', 'transmittance') ? (cloth.transmittanceWithin ?? null) : null,
     weight: weight.gramsPerM2,
     thickness: cloth.thickness ?? typical.thickness,
     stiffness: cloth.hand === undefined ? typical.stiffness : STIFFNESS_OF_HAND[cloth.hand],
     shade: shadeOf(cloth),
-    assumed: listAssumed(cloth, known !== null, weight.assumed),
+    assumed: listAssumed(cloth, seen !== null, weight.assumed),
   };
 }
 
 function listAssumed(cloth: Cloth, seen: boolean, weight: boolean): AssumedValue[] {
+  const { sources } = cloth;
+  const sourceOf = {
+    transmittance: sources?.transmittance,
+    reflectance: sources?.reflectance ?? sources?.transmittance,
+  };
+  const isAssumed = (band: BandName, share: keyof Optics): boolean => {
+    const told = isTold(cloth, band, share) || (band === 'visible' && seen);
+    const source = band === 'visible' ? sourceOf[share] : sources?.[band];
+    return !told || source === 'assumed' || isStarterValue(cloth, band);
+  };
   const assumed: AssumedValue[] = [];
-  const guessed = (value: 'visible' | 'uv' | 'solar', source: SourcedValue): boolean =>
-    isStarterValue(cloth, value) || isGuess(cloth, source);
-  if (!seen || guessed('visible', 'transmittance')) assumed.push('transmittance', 'reflectance');
-  if (cloth.uv === null || guessed('uv', 'uv')) assumed.push('uv.transmittance', 'uv.reflectance');
-  if (cloth.solar === null || guessed('solar', 'solar')) assumed.push('solar.transmittance', 'solar.reflectance');
+  for (const share of ['transmittance', 'reflectance'] as const) if (isAssumed('visible', share)) assumed.push(share);
+  for (const band of ['uv', 'solar'] as const)
+    for (const share of ['transmittance', 'reflectance'] as const)
+      if (isAssumed(band, share)) assumed.push(`${band}.${share}`);
   if (weight) assumed.push('weight');
   const coloured = cloth.spectra !== undefined && !isGuess(cloth, 'spectra');
   if (cloth.role === 'face' && cloth.colour === null && !coloured) assumed.push('colour');
   if (cloth.role !== 'face' && cloth.shade === null && !coloured) assumed.push('shade');
   return assumed;
+}
+
+/** Somebody gave this share, of a whole pair or by itself. */
+function isTold(cloth: Cloth, band: BandName, share: keyof Optics): boolean {
+  return cloth[band] !== null || cloth.lone?.[band]?.[share] !== undefined;
+}
+
+/** The share that was given, with the other as it would be, as far as light is left for it. */
+function withLone(estimate: Optics, lone: Partial<Optics> | undefined): Optics {
+  const { transmittance, reflectance } = lone ?? {};
+  if (transmittance !== undefined)
+    return { transmittance, reflectance: Math.min(estimate.reflectance, 1 - transmittance) };
+  if (reflectance !== undefined)
+    return { reflectance, transmittance: Math.min(estimate.transmittance, 1 - reflectance) };
+  return estimate;
 }
 
 /** She said of it herself that it is a guess. */
@@ -133,6 +152,9 @@ function streetOf(cloth: Cloth, room: Readonly<Record<BandName, Optics>>): Reado
   const side = (band: BandName): number => {
     const told = cloth.streetReflectance?.[band];
     if (told === undefined) return room[band].reflectance;
+    // Beside an estimate of what passes nothing is at fault: what is told of the street side is held within it.
+    if (!isTold(cloth, band, 'transmittance') && told >= 0 && told <= 1)
+      return Math.min(told, 1 - room[band].transmittance);
     checkOptics(cloth.id, `streetReflectance.${band}`, { ...room[band], reflectance: told });
     return told;
   };

@@ -22,7 +22,8 @@ function optics(transmittance: number, reflectance: number): Optics {
   return { transmittance, reflectance };
 }
 
-const BLANK = {
+/** What no page of the starter book says. */
+export const BLANK = {
   width: WIDTH,
   usableWidth: WIDTH,
   repeat: null,

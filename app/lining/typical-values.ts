@@ -1,8 +1,9 @@
 /** What a family of cloth is like when nobody measured this one: every value typical and assumed. */
-import type { Cloth, Optics } from '#shared/cloth.ts';
+import type { CareWay, Cloth, Hand, NeedleWay, Optics } from '#shared/cloth.ts';
 import { exhaustive } from '#shared/fault.ts';
 import type { FaceFamily, InterliningFamily, LiningFamily } from '#shared/words.ts';
 import { FACE_FAMILY_VALUES } from './face-families.ts';
+import { nearestHand } from './hand.ts';
 import { STARTER_CLOTH } from './starter-cloth.ts';
 
 export interface TypicalValues {
@@ -17,12 +18,12 @@ export interface TypicalValues {
   readonly stiffness: number;
 }
 
-interface Hand {
+interface HandValues {
   readonly thickness: number;
   readonly stiffness: number;
 }
 
-const LINING_HAND: Readonly<Record<LiningFamily, Hand>> = {
+const LINING_HAND: Readonly<Record<LiningFamily, HandValues>> = {
   standard: { thickness: 0.3, stiffness: 0.45 },
   combination: { thickness: 0.9, stiffness: 0.55 },
   'dim-out': { thickness: 0.5, stiffness: 0.6 },
@@ -35,7 +36,7 @@ const LINING_HAND: Readonly<Record<LiningFamily, Hand>> = {
   contrast: { thickness: 0.4, stiffness: 0.5 },
 };
 
-const INTERLINING_HAND: Readonly<Record<InterliningFamily, Hand>> = {
+const INTERLINING_HAND: Readonly<Record<InterliningFamily, HandValues>> = {
   light: { thickness: 1, stiffness: 0.5 },
   medium: { thickness: 2, stiffness: 0.5 },
   heavy: { thickness: 4, stiffness: 0.5 },
@@ -118,4 +119,18 @@ function startersOwn(id: keyof typeof STARTER_CLOTH): Omit<TypicalValues, 'thick
     throw new Error(`the starter cloth ${id} lacks a value`);
   }
   return { weight, visible, uv, solar };
+}
+
+/** What a family does under a needle and in cleaning, and how it hangs; null where no family can tell. */
+export interface TypicalWays {
+  readonly needle: NeedleWay | null;
+  readonly care: CareWay | null;
+  readonly hand: Hand;
+}
+
+export function typicalWays(cloth: Cloth): TypicalWays {
+  const hand = nearestHand(typicalValues(cloth).stiffness);
+  if (cloth.role === 'face') return { needle: null, care: null, hand };
+  const alike = Object.values(STARTER_CLOTH).find((each) => each.role === cloth.role && each.family === cloth.family);
+  return { needle: alike?.needle ?? null, care: alike?.care ?? null, hand };
 }

@@ -1,8 +1,10 @@
 import * as z from 'zod';
 import type { Fault } from '#shared/fault.ts';
+import { checkOptics } from '#shared/job-file/check-optics.ts';
+import { CheckTools } from '#shared/job-file/check-tools.ts';
 import { wireCloth } from '#shared/job-file/wire-job.ts';
 import { tellFaults } from '#shared/job-file/tell-faults.ts';
-import { writeCloth } from '#shared/job-file/write-job.ts';
+import { writeCloth } from '#shared/job-file/write-cloth.ts';
 import { lengthFrom } from '#shared/length.ts';
 import type { ClothRecord } from '#shared/records/records.ts';
 import { FACE_FAMILIES, INTERLINING_FAMILIES, LINING_FAMILIES, TIERS } from '#shared/words.ts';
@@ -109,11 +111,14 @@ function refuseFaults(reading: ReadConnection, cloth: ClothRecord, under: string
   if (faults.length > 0) throw badInput(faults.map((fault) => ({ ...fault, path: `${under}.${fault.path}` })));
 }
 
-/** What a job file would refuse: a price, weight or colour that cannot be read. */
+/** What a job file would refuse: a price, weight or colour that cannot be read, more light than there is. */
 function findWireFaults(cloth: ClothRecord): Fault[] {
   const wire = writeCloth({ ...cloth, width: cloth.width ?? lengthFrom(54, 'in') }, 'in');
   const checked = z.safeParse(wireCloth, wire);
-  return checked.success ? [] : tellFaults(checked.error, wireCloth, wire);
+  if (!checked.success) return tellFaults(checked.error, wireCloth, wire);
+  const tools = new CheckTools('in');
+  checkOptics(tools, checked.data, '');
+  return tools.faults.map((fault) => (fault.path === 'transmittance' ? { ...fault, path: 'visible' } : fault));
 }
 
 /** A remnant names its cloth by code. */

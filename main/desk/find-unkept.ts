@@ -42,8 +42,7 @@ function findInCloth(wire: WireJob, written: WireJob, before: Job, after: Job): 
   return before.cloth.flatMap((cloth, index) => {
     const path = at('cloth', index);
     const other = after.cloth.find(({ id }) => id === cloth.id);
-    // A face cloth that no treatment uses changes no price.
-    if (isDeepStrictEqual(cloth, other) || (other === undefined && cloth.role === 'face')) return [];
+    if (isDeepStrictEqual(cloth, other)) return [];
     if (other === undefined)
       return [{ path, wrong: `"${cloth.id}" would not be kept`, right: 'give it an id of its own' }];
     const kept = written.cloth?.find(({ id }) => id === cloth.id);

@@ -1,4 +1,5 @@
 /** Records as they are before anybody has written anything into them. */
+import { NOTHING_KNOWN } from '#shared/records/known-of-cloth.ts';
 import { NEW_PANELS } from '#shared/records/new-panels.ts';
 import type { CuttingRecord, RemnantRecord } from '#shared/records/cutting-records.ts';
 import type {
@@ -102,9 +103,7 @@ export function newCloth(birth: Birth, projectId: string | null, role: ClothRole
     weight: null,
     colour: null,
     shade: null,
-    visible: null,
-    uv: null,
-    solar: null,
+    ...NOTHING_KNOWN,
     price: null,
     supplier: '',
     notes: '',

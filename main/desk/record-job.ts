@@ -2,9 +2,9 @@
 import type * as z from 'zod';
 import type { Fault } from '#shared/fault.ts';
 import { at } from '#shared/fault.ts';
-import { readLength, readThousandths } from '#shared/job-file/read-length.ts';
+import { optionalLength, readLength, readThousandths } from '#shared/job-file/read-length.ts';
 import { practiceWithUnits, priceBookWithUnits } from '#shared/job-file/with-units.ts';
-import type { WireCloth, WireJob, WireOpening, WireRoom, WireTreatment } from '#shared/job-file/wire-job.ts';
+import type { WireJob, WireOpening, WireRoom, WireTreatment } from '#shared/job-file/wire-job.ts';
 import { KIND_FIELDS, PANELS_EXTRAS } from '#shared/job-file/kind-fields.ts';
 import type { WirePanels } from '#shared/job-file/wire-panels.ts';
 import type { WireStacks } from '#shared/job-file/wire-stacks.ts';
@@ -31,9 +31,10 @@ import type {
   TreatmentRecord,
 } from '#shared/records/records.ts';
 import { completePractice } from './complete-practice.ts';
+import { recordCloth } from './record-cloth.ts';
 import { recordCutting } from './record-cutting.ts';
 import type { RecordedCutting } from './record-cutting.ts';
-import { newClient, newCloth, newOpening, newProject, newRoom, newTreatment, PLAINEST } from './new-records.ts';
+import { newClient, newOpening, newProject, newRoom, newTreatment } from './new-records.ts';
 import type { Birth } from './new-records.ts';
 
 export interface RecordedJob extends RecordedCutting {
@@ -125,10 +126,6 @@ function recordPriceBook(wire: WireJob, unit: LengthUnit): ProjectRecord['priceB
   return wire.priceBook === 'example' ? 'example' : priceBookWithUnits(wire.priceBook, unit);
 }
 
-function maybe(value: number | string | null | undefined, unit: LengthUnit): Ticks | null {
-  return value === null || value === undefined ? null : readLength(value, unit);
-}
-
 function recordRoom(
   wire: WireRoom,
   blank: ReturnType<typeof newRoom>,
@@ -143,7 +140,7 @@ function recordRoom(
     climate: wire.climate ?? blank.climate,
     privacy: wire.privacy ?? null,
     budget: wire.budget ?? null,
-    ceiling: maybe(wire.ceiling, unit),
+    ceiling: optionalLength(wire.ceiling, unit),
     openings: wire.openings.map((opening, position) => recordOpening(opening, blank.id, position, unit, birth)),
   };
 }
@@ -159,10 +156,10 @@ function recordOpening(
   return {
     ...blank,
     name: wire.name,
-    width: maybe(wire.width, unit),
-    height: maybe(wire.height, unit),
-    sill: maybe(wire.sill, unit),
-    at: maybe(wire.at, unit),
+    width: optionalLength(wire.width, unit),
+    height: optionalLength(wire.height, unit),
+    sill: optionalLength(wire.sill, unit),
+    at: optionalLength(wire.at, unit),
     glazing: wire.glazing ?? blank.glazing,
     heatSourceBelow: wire.heatSourceBelow ?? false,
     measured: wire.measured ?? 'rough',
@@ -200,12 +197,12 @@ function recordMake(wire: WireTreatment, unit: LengthUnit): TreatmentMake {
     heading: wire.heading,
     arrangement: wire.arrangement,
     mountWhere: wire.mount?.where ?? 'wall',
-    mountAbove: maybe(wire.mount?.above, unit),
-    rodWidth: maybe(wire.rodWidth, unit),
-    finishedLength: maybe(wire.finishedLength, unit),
+    mountAbove: optionalLength(wire.mount?.above, unit),
+    rodWidth: optionalLength(wire.rodWidth, unit),
+    finishedLength: optionalLength(wire.finishedLength, unit),
     fullness: typeof wire.fullness === 'number' ? readThousandths(wire.fullness) : null,
     ...recordReturns(wire, unit),
-    overlap: maybe(wire.overlap, unit),
+    overlap: optionalLength(wire.overlap, unit),
     halfWidths: typeof wire.widths === 'number' ? Math.round(wire.widths * 2) : null,
     extras: ticksFormOf(PANELS_EXTRAS, wire, unit) as TicksForm,
   };
@@ -224,40 +221,4 @@ function recordStacks(wire: WireStacks): StacksRecord {
   const stack = (given: WireStacks['good']): StacksRecord['good'] =>
     given === undefined ? null : { face: given.face ?? null, behind: given.behind };
   return { good: stack(wire.good), better: stack(wire.better), best: stack(wire.best) };
-}
-
-function recordCloth(wire: WireCloth, projectId: string, birth: Birth, unit: LengthUnit): ClothRecord {
-  const vertical = maybe(wire.repeat?.vertical, unit);
-  const matches = vertical !== null && vertical > 0;
-  const visible =
-    wire.transmittance !== undefined && wire.reflectance !== undefined
-      ? { transmittance: wire.transmittance, reflectance: wire.reflectance }
-      : null;
-  return {
-    ...newCloth(birth, projectId, wire.role),
-    code: wire.id,
-    name: wire.name ?? wire.id,
-    family: wire.family ?? (matches && wire.repeat?.match !== 'none' ? 'print' : PLAINEST[wire.role]),
-    width: readLength(wire.width, unit),
-    usableWidth: maybe(wire.usableWidth, unit),
-    match: matches ? (wire.repeat?.match ?? 'straight') : 'none',
-    repeatVertical: vertical,
-    repeatHorizontal: maybe(wire.repeat?.horizontal, unit),
-    cutOnRepeat: wire.repeat?.cutOnRepeat ?? false,
-    oneWay: wire.oneWay ?? false,
-    bolt: maybe(wire.bolt, unit),
-    orderStep: maybe(wire.orderStep, unit),
-    leastOrder: maybe(wire.leastOrder, unit),
-    railroad: wire.railroad ?? false,
-    content: wire.content ?? null,
-    weight: wire.weight ?? null,
-    colour: wire.colour ?? null,
-    shade: wire.shade ?? null,
-    visible,
-    uv: wire.uv ?? null,
-    solar: wire.solar ?? null,
-    price: wire.price ?? null,
-    supplier: wire.supplier ?? '',
-    notes: wire.notes ?? '',
-  };
 }

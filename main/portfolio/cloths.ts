@@ -1,3 +1,5 @@
+import type * as z from 'zod';
+import { knownOfCloth, NOTHING_KNOWN } from '#shared/records/known-of-cloth.ts';
 import { drafts } from '#shared/records/record-fields.ts';
 import { clothRecord } from '#shared/records/records.ts';
 import type { ClothRecord } from '#shared/records/records.ts';
@@ -39,6 +41,7 @@ export const cloths = keepTable<ClothRecord, ClothRow>({
     visible: writeMaybeJson(record.visible),
     uv: writeMaybeJson(record.uv),
     solar: writeMaybeJson(record.solar),
+    known: writeKnown(record),
     price: record.price,
     supplier: record.supplier,
     notes: record.notes,
@@ -51,6 +54,20 @@ export const cloths = keepTable<ClothRecord, ClothRow>({
 });
 
 const { content, visible, uv, solar } = clothRecord.shape;
+
+/** What one column keeps together; the pairs of the first form have columns of their own. */
+const known = knownOfCloth.omit({ visible: true, uv: true, solar: true });
+type Known = z.infer<typeof known>;
+
+/** Only what somebody said: null when that is nothing. */
+function writeKnown(record: ClothRecord): string | null {
+  const said = Object.entries(known.parse(record)).filter(([, value]) => value !== null);
+  return said.length === 0 ? null : JSON.stringify(Object.fromEntries(said));
+}
+
+function readKnown(text: string | null): Known {
+  return { ...known.parse(NOTHING_KNOWN), ...(text === null ? {} : readJson(known.partial(), text)) };
+}
 
 function toCloth(row: ClothRow): ClothRecord {
   return {
@@ -78,6 +95,7 @@ function toCloth(row: ClothRow): ClothRecord {
     visible: readMaybeJson(visible, row.visible),
     uv: readMaybeJson(uv, row.uv),
     solar: readMaybeJson(solar, row.solar),
+    ...readKnown(row.known),
     price: row.price,
     supplier: row.supplier,
     notes: row.notes,

@@ -107,6 +107,8 @@ export interface ClothRow
   readonly visible: string | null;
   readonly uv: string | null;
   readonly solar: string | null;
+  /** JSON of what else is known of it, or null (since form 30). */
+  readonly known: string | null;
   /** JSON. */
   readonly drafts: string;
 }

@@ -1,5 +1,4 @@
 /** The decorator's own cloth, as the place "Cloth" and the worksheet edit it. */
-import { lengthFrom } from '#shared/length.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import type { ClothRecord, SettingsRecord } from '#shared/records/records.ts';
 import type { ClothRole } from '#shared/words.ts';
@@ -11,11 +10,7 @@ import { reverseEdit } from './edit.ts';
 import type { Edit } from './edit.ts';
 import type { Edits } from './edits.svelte.ts';
 import type { FieldReading } from './read-field.ts';
-
-/** Most cloth and most lining is about this wide (common practice); written into a new cloth to be seen and changed. */
-export function usualClothWidth(unit: LengthUnit) {
-  return unit === 'in' ? lengthFrom(54, 'in') : lengthFrom(137, 'cm');
-}
+import { usualClothWidth } from './usual-cloth-width.ts';
 
 const USUAL_FAMILY = { face: 'plain', lining: 'standard', interlining: 'medium' } as const;
 
@@ -65,11 +60,25 @@ export function typeCloth<F extends keyof ClothRecord & string>(
   text: string,
   label: string,
 ): void {
-  const drafts = Object.fromEntries(Object.entries(cloth.drafts).filter(([name]) => name !== field));
+  const changesOf = (value: ClothRecord[F] | null): Partial<ClothRecord> => ({ [field]: value });
+  typeLine(edits, cloth, field, reading, text, changesOf, label);
+}
+
+/** The same for a line that is part of a field, or more than one: `changesOf` says what its value changes. */
+export function typeLine<T>(
+  edits: Edits,
+  cloth: ClothRecord,
+  line: string,
+  reading: FieldReading<T>,
+  text: string,
+  changesOf: (value: T | null) => Partial<ClothRecord>,
+  label: string,
+): void {
+  const drafts = Object.fromEntries(Object.entries(cloth.drafts).filter(([name]) => name !== line));
   const changes: Partial<ClothRecord> =
     reading.is === 'fault'
-      ? { drafts: { ...drafts, [field]: text } }
-      : { drafts, [field]: reading.is === 'value' ? reading.value : null };
+      ? { drafts: { ...drafts, [line]: text } }
+      : { drafts, ...changesOf(reading.is === 'value' ? reading.value : null) };
   editCloth(edits, cloth, changes, label, false);
 }
 

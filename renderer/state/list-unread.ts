@@ -3,6 +3,7 @@ import type { Fault } from '#shared/fault.ts';
 import type { ClothRecord, ProjectDocument, TreatmentRecord } from '#shared/records/records.ts';
 import { TIERS } from '#shared/words.ts';
 import { CLOTH_FIELDS } from '../words/cloth-words.ts';
+import { KNOWN_LINES } from '../words/known-words.ts';
 import { FIELD_WORDS } from '../words/project-words.ts';
 import { lineOfFault } from './form-path.ts';
 import { labelAt } from './kind-form.ts';
@@ -33,7 +34,7 @@ function treatmentLabel(treatment: TreatmentRecord, field: string): string {
 }
 
 function clothLabel(field: string): string {
-  const labels: Readonly<Record<string, string>> = CLOTH_FIELDS;
+  const labels: Readonly<Record<string, string>> = { ...KNOWN_LINES, ...CLOTH_FIELDS };
   return labels[field] ?? '';
 }
 

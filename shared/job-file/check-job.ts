@@ -14,6 +14,7 @@ import { CLOTH_ROLES } from '../words.ts';
 import { checkCutting } from './check-cutting.ts';
 import { checkInsideMount } from './check-inside-mount.ts';
 import { checkPanelsFile } from './check-panels-file.ts';
+import { checkOptics } from './check-optics.ts';
 import { CheckTools } from './check-tools.ts';
 import type { CheckedPlace } from './check-tools.ts';
 import { LOOSE, readable } from './readable.ts';
@@ -129,40 +130,6 @@ function checkRepeat(tools: CheckTools, cloth: Partial<Omit<WireCloth, 'role' | 
     );
   tools.length(cloth.orderStep, at(path, 'orderStep'));
   tools.length(cloth.leastOrder, at(path, 'leastOrder'));
-}
-
-function checkOptics(tools: CheckTools, cloth: Partial<Omit<WireCloth, 'role' | 'family'>>, path: string): void {
-  const tooMuch = (optics: { transmittance: number; reflectance: number }, where: string): void => {
-    if (optics.transmittance + optics.reflectance > 1 + 1e-9)
-      tools.fault(where, 'transmittance and reflectance make more than 1', 'give shares that sum to 1 at the most');
-  };
-  if (cloth.transmittance !== undefined && cloth.reflectance !== undefined)
-    tooMuch({ transmittance: cloth.transmittance, reflectance: cloth.reflectance }, at(path, 'transmittance'));
-  if ((cloth.transmittance === undefined) !== (cloth.reflectance === undefined))
-    tools.warn(
-      at(path, cloth.transmittance === undefined ? 'reflectance' : 'transmittance'),
-      'Transmittance and reflectance belong together: one alone is not used, and typical values are.',
-    );
-  if (cloth.uv) tooMuch(cloth.uv, at(path, 'uv'));
-  if (cloth.solar) tooMuch(cloth.solar, at(path, 'solar'));
-  const { spectra, streetReflectance: street, transmittanceWithin } = cloth;
-  const over = spectra?.transmittance.findIndex((share, band) => share + (spectra.reflectance[band] ?? 0) > 1 + 1e-9);
-  if (over !== undefined && over >= 0)
-    tools.fault(
-      at(path, 'spectra'),
-      `transmittance and reflectance make more than 1 at ${400 + 20 * over} nm`,
-      'give shares that sum to 1 at the most in every band',
-    );
-  const passed = { visible: cloth.transmittance, uv: cloth.uv?.transmittance, solar: cloth.solar?.transmittance };
-  for (const band of ['visible', 'uv', 'solar'] as const) {
-    const [sent, through] = [street?.[band], passed[band]];
-    if (sent === undefined) continue;
-    const where = at(at(path, 'streetReflectance'), band);
-    if (through === undefined) tools.warn(where, 'Without the transmittance beside it this is not used.');
-    else tooMuch({ transmittance: through, reflectance: sent }, where);
-  }
-  if (transmittanceWithin !== undefined && cloth.transmittance === undefined)
-    tools.warn(at(path, 'transmittanceWithin'), 'Without the transmittance that it belongs to this is not used.');
 }
 
 const ROOM_SHAPE = { ceiling: wireRoom.shape.ceiling };

@@ -1,25 +1,23 @@
 /** From a job file to a job that the engines take: every fault told, or lengths in ticks and rates exact. */
-import type { Cloth, KnownOfCloth, Repeat } from '../cloth.ts';
 import type { Fault, Warning } from '../fault.ts';
 import { at } from '../fault.ts';
 import type { Job, ProposalHead, Room } from '../job.ts';
-import type { LengthUnit, Ticks } from '../length.ts';
+import type { LengthUnit } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import { defaultPractice } from '../practice-defaults.ts';
 import type { PriceBook } from '../price-book.ts';
-import { parseLengthRate } from '../rate.ts';
-import { parseWeight } from '../weight.ts';
 import type { Tier } from '../words.ts';
 import { checkJob } from './check-job.ts';
 import { EXAMPLE_RATES } from './example-rates.ts';
+import { toCloth } from './read-cloth.ts';
 import { EMPTY_PRICE_BOOK, readPractice, readPriceBook } from './read-practice.ts';
-import { readLength } from './read-length.ts';
+import { optionalLength } from './read-length.ts';
 import { readPlace } from './read-place.ts';
 import { readTreatment } from './read-treatment.ts';
 import { tellFaults } from './tell-faults.ts';
 import { readCutting } from './wire-cutting.ts';
 import { wireJob } from './wire-job.ts';
-import type { WireCloth, WireJob, WireRoom } from './wire-job.ts';
+import type { WireJob, WireRoom } from './wire-job.ts';
 
 export type ReadJob =
   | { readonly ok: true; readonly job: Job; readonly warnings: readonly Warning[] }
@@ -117,69 +115,6 @@ function toHead(wire: NonNullable<WireJob['proposal']>): ProposalHead {
       best: wire.tierNames?.best ?? TIER_NAMES.best,
     },
   };
-}
-
-/** One cloth of the wire form. Its faults have been told before. */
-export function toCloth(wire: WireCloth, unit: LengthUnit): Cloth {
-  const width = readLength(wire.width, unit);
-  const visible =
-    wire.transmittance !== undefined && wire.reflectance !== undefined
-      ? { transmittance: wire.transmittance, reflectance: wire.reflectance }
-      : null;
-  const base = {
-    id: wire.id,
-    name: wire.name ?? wire.id,
-    width,
-    usableWidth: wire.usableWidth === undefined ? width : readLength(wire.usableWidth, unit),
-    repeat: toRepeat(wire.repeat, unit),
-    railroad: wire.railroad ?? false,
-    content: wire.content ?? null,
-    weight: wire.weight === undefined ? null : parseWeight(wire.weight, width),
-    colour: wire.colour ?? null,
-    shade: wire.shade ?? null,
-    visible,
-    uv: wire.uv ?? null,
-    solar: wire.solar ?? null,
-    ...knownOf(wire),
-    price: wire.price === undefined ? null : parseLengthRate(wire.price),
-    supply: {
-      oneWay: wire.oneWay ?? false,
-      bolt: optionalLength(wire.bolt, unit),
-      orderStep: optionalLength(wire.orderStep, unit),
-      leastOrder: optionalLength(wire.leastOrder, unit),
-    },
-  };
-  switch (wire.role) {
-    case 'face':
-      return { ...base, role: 'face', family: wire.family ?? (base.repeat ? 'print' : 'plain') };
-    case 'lining':
-      return { ...base, role: 'lining', family: wire.family };
-    case 'interlining':
-      return { ...base, role: 'interlining', family: wire.family };
-  }
-}
-
-/** What she knows of it beyond its label; what was not told stays undefined. */
-function knownOf(wire: WireCloth): KnownOfCloth {
-  const { streetReflectance, spectra, transmittanceWithin, thickness, shrinkage, needle, care, flame, hand } = wire;
-  const { sources } = wire;
-  return { streetReflectance, spectra, transmittanceWithin, thickness, shrinkage, needle, care, flame, hand, sources };
-}
-
-function toRepeat(wire: WireCloth['repeat'], unit: LengthUnit): Repeat | null {
-  if (!wire || wire.match === 'none' || wire.vertical === undefined) return null;
-  const vertical = readLength(wire.vertical, unit);
-  if (vertical === 0) return null;
-  return {
-    vertical,
-    horizontal: wire.horizontal === undefined ? null : readLength(wire.horizontal, unit),
-    match: wire.match ?? 'straight',
-    cutOnRepeat: wire.cutOnRepeat ?? false,
-  };
-}
-
-function optionalLength(value: number | string | null | undefined, unit: LengthUnit): Ticks | null {
-  return value === undefined || value === null ? null : readLength(value, unit);
 }
 
 function toRoom(wire: WireRoom, path: string, practice: Practice, unit: LengthUnit): Room {

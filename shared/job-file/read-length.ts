@@ -15,3 +15,7 @@ export function readLength(value: number | string, unit: LengthUnit): Ticks {
 export function readThousandths(value: number): number {
   return Math.round(value * 1000);
 }
+
+export function optionalLength(value: number | string | null | undefined, unit: LengthUnit): Ticks | null {
+  return value === undefined || value === null ? null : readLength(value, unit);
+}

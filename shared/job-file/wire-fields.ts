@@ -49,6 +49,11 @@ export const wireShare = z
   .min(0, { error: fault('is below 0', 'give a share from 0 to 1') })
   .max(1, { error: fault('is above 1', 'give a share from 0 to 1, for example 0.30 for 30 %') });
 
+/** A share that leaves something: what is lost in cleaning, or how far a measured share may be off. */
+export const wireLoss = wireShare.refine((value) => value < 1, {
+  error: fault('is all of it', 'give a share below 1, for example 0.03 for 3 %'),
+});
+
 /** Fullness from 1 to 6, in thousandths at the finest. */
 export const wireFullness = z
   .number({ error: fault('is not a number', 'give the fullness as a ratio, for example 2.5') })

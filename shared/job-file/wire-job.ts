@@ -24,6 +24,7 @@ import {
   wireFlag,
   wireLength,
   wireLengthRate,
+  wireLoss,
   wireName,
   wireShare,
   wireText,
@@ -43,7 +44,7 @@ import { wirePractice, wirePriceBook } from './wire-practice.ts';
 
 export const UNITS = ['in', 'cm', 'mm'] as const;
 
-const wireOptics = z.strictObject({ transmittance: wireShare, reflectance: wireShare });
+const wireOptics = z.strictObject({ transmittance: wireShare.optional(), reflectance: wireShare.optional() });
 const wireBands = z
   .array(wireShare)
   .length(16, { error: fault('does not have 16 bands', 'give 16 shares, 400 to 700 nm by 20 nm') });
@@ -80,7 +81,7 @@ export const clothBase = {
     })
     .optional(),
   transmittance: wireShare.optional().describe('Visible, both sides.'),
-  reflectance: wireShare.optional().describe('Visible, both sides.'),
+  reflectance: wireShare.optional().describe('Visible, both sides. One given without the other: that one is typical.'),
   uv: wireOptics.optional(),
   solar: wireOptics.optional(),
   streetReflectance: z
@@ -92,10 +93,10 @@ export const clothBase = {
     .strictObject({ transmittance: wireBands, reflectance: wireBands })
     .optional()
     .describe('In 16 bands, 400 to 700 nm by 20 nm.'),
-  transmittanceWithin: wireShare.optional().describe('The visible transmittance is right within this.'),
+  transmittanceWithin: wireLoss.optional().describe('The visible transmittance is right within this.'),
   thickness: wireMillimetres.optional().describe('Millimetres, lying loose.'),
   shrinkage: z
-    .strictObject({ length: wireShare, width: wireShare })
+    .strictObject({ length: wireLoss, width: wireLoss })
     .optional()
     .describe('Shares lost in cleaning; 0.03 is 3 %.'),
   needle: wireChoice(NEEDLE_WAYS).optional().describe('What a needle leaves in it.'),

@@ -13,17 +13,12 @@ import type {
   TreatmentRecord,
 } from '../records/records.ts';
 import { isNoWindow } from '../treatments/away.ts';
-import {
-  FACE_FAMILIES as FACE,
-  GENERIC_CLOTH_IDS,
-  INTERLINING_FAMILIES as INTERLINING,
-  LINING_FAMILIES as LINING,
-  TIERS,
-} from '../words.ts';
+import { GENERIC_CLOTH_IDS, TIERS } from '../words.ts';
 import { KIND_FIELDS, PANELS_EXTRAS } from './kind-fields.ts';
 import { writeCutting } from './write-cutting.ts';
 import { wireTreatment } from './wire-job.ts';
-import type { WireCloth, WireJob, WireOpening, WireRoom, WireTreatment } from './wire-job.ts';
+import type { WireJob, WireOpening, WireRoom, WireTreatment } from './wire-job.ts';
+import { writeCloth } from './write-cloth.ts';
 import type { WirePanels } from './wire-panels.ts';
 import type { WireStacks } from './wire-stacks.ts';
 import { wireFormOf } from '../records/ticks-form.ts';
@@ -295,7 +290,10 @@ function writeStacks(stacks: StacksRecord): WireStacks {
   return written;
 }
 
-/** The cloth that the project names: its own first, then the decorator's; generic cloth needs no listing. */
+/**
+ * The project's own cloth, then the decorator's as far as it is named or may stand behind. Hers under the id of a generic
+ * one takes its place; generic cloth needs no listing.
+ */
 function usedCloth(document: ProjectDocument): ClothRecord[] {
   const codes = new Set<string>();
   for (const each of [...document.remnants, ...document.cuttings])
@@ -315,75 +313,16 @@ function usedCloth(document: ProjectDocument): ClothRecord[] {
   const own = document.cloth.filter((cloth) => cloth.projectId === document.project.id);
   const library = document.cloth.filter((cloth) => cloth.projectId === null);
   const found = new Map<string, ClothRecord>();
-  // Linings of her own are offered to the lining engine even before a stack names one.
-  for (const cloth of [...own, ...library])
-    if ((codes.has(cloth.code) || cloth.role !== 'face') && !found.has(cloth.code)) found.set(cloth.code, cloth);
-  // A project's own lining under a generic id stands before the generic one, even where no stack names it.
-  return [...found.values()].filter(
-    (cloth) =>
-      codes.has(cloth.code) ||
-      cloth.projectId === document.project.id ||
-      !GENERIC_CLOTH_IDS.some((id) => id === cloth.code),
-  );
+  // What came with the project goes with it; linings of her own are offered to the lining engine before a stack names one.
+  for (const cloth of [...own, ...library]) {
+    const wanted = cloth.projectId !== null || cloth.role !== 'face' || codes.has(cloth.code);
+    if (wanted && !found.has(cloth.code)) found.set(cloth.code, cloth);
+  }
+  return [...found.values()];
 }
 
 /** Every text in a form: ids of bands, welts, contrasts, decks and liners are among them. */
 function textsIn(value: unknown): string[] {
   if (typeof value === 'string') return [value];
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsIn) : [];
-}
-
-/** A cloth record as a job file lists it; null while it has no width. */
-export function writeCloth(cloth: ClothRecord, unit: LengthUnit): WireCloth | null {
-  if (!sized(cloth.width) || cloth.width === null) return null;
-  const base = {
-    id: cloth.code,
-    ...(cloth.name.trim() === '' ? {} : { name: cloth.name }),
-    width: length(cloth.width, unit),
-    ...(cloth.usableWidth === null || cloth.usableWidth === 0 ? {} : { usableWidth: length(cloth.usableWidth, unit) }),
-    ...(cloth.match === 'none' || !sized(cloth.repeatVertical) || cloth.repeatVertical === null
-      ? {}
-      : {
-          repeat: {
-            vertical: length(cloth.repeatVertical, unit),
-            ...(cloth.repeatHorizontal === null ? {} : { horizontal: length(cloth.repeatHorizontal, unit) }),
-            match: cloth.match,
-            cutOnRepeat: cloth.cutOnRepeat,
-          },
-        }),
-    railroad: cloth.railroad,
-    ...(cloth.oneWay ? { oneWay: true } : {}),
-    ...(cloth.bolt === null ? {} : { bolt: length(cloth.bolt, unit) }),
-    ...(cloth.orderStep === null ? {} : { orderStep: length(cloth.orderStep, unit) }),
-    ...(cloth.leastOrder === null ? {} : { leastOrder: length(cloth.leastOrder, unit) }),
-    ...(cloth.content === null ? {} : { content: cloth.content }),
-    ...(cloth.weight === null ? {} : { weight: cloth.weight }),
-    ...(cloth.colour === null ? {} : { colour: cloth.colour }),
-    ...(cloth.shade === null ? {} : { shade: cloth.shade }),
-    ...(cloth.visible === null ? {} : cloth.visible),
-    ...(cloth.uv === null ? {} : { uv: cloth.uv }),
-    ...(cloth.solar === null ? {} : { solar: cloth.solar }),
-    ...(cloth.price === null ? {} : { price: cloth.price }),
-    ...(cloth.supplier === '' ? {} : { supplier: cloth.supplier }),
-    ...(cloth.notes === '' ? {} : { notes: cloth.notes }),
-  };
-  return withFamily(base, cloth);
-}
-
-/** Role and family belong together; a record whose family fits another role falls back to the plainest one. */
-function withFamily(base: Omit<WireCloth, 'role' | 'family'>, cloth: ClothRecord): WireCloth {
-  switch (cloth.role) {
-    case 'face': {
-      const family = FACE.find((each) => each === cloth.family);
-      return { ...base, role: 'face', family: family ?? 'plain' };
-    }
-    case 'lining': {
-      const family = LINING.find((each) => each === cloth.family);
-      return { ...base, role: 'lining', family: family ?? 'standard' };
-    }
-    case 'interlining': {
-      const family = INTERLINING.find((each) => each === cloth.family);
-      return { ...base, role: 'interlining', family: family ?? 'medium' };
-    }
-  }
 }

@@ -20,6 +20,7 @@ import {
   ROOM_USES,
 } from '../words.ts';
 import { cuttingRecord, remnantRecord } from './cutting-records.ts';
+import { knownOfCloth } from './known-of-cloth.ts';
 import { treatmentMake } from './treatment-make.ts';
 import { drafts, instant, longText, maybeTicks, recordId, shortText } from './record-fields.ts';
 
@@ -113,8 +114,6 @@ export const treatmentRecord = z.object({
 });
 export type TreatmentRecord = z.infer<typeof treatmentRecord>;
 
-const optics = z.object({ transmittance: z.number().min(0).max(1), reflectance: z.number().min(0).max(1) });
-
 /** One cloth: the decorator's own (project null), or listed by an imported job. `code` is its id in job files. */
 export const clothRecord = z.object({
   ...kept,
@@ -142,9 +141,7 @@ export const clothRecord = z.object({
   weight: z.string().nullable(),
   colour: z.string().nullable(),
   shade: z.string().nullable(),
-  visible: optics.nullable(),
-  uv: optics.nullable(),
-  solar: optics.nullable(),
+  ...knownOfCloth.shape,
   /** As written: `42.00/yd`. */
   price: z.string().nullable(),
   supplier: shortText,

@@ -51,6 +51,14 @@ export const CLOTH_HELP: TopicHelp = {
       ],
     },
     {
+      title: 'What it does to light',
+      says: [
+        'Under "What it does" stand the daylight, ultraviolet and heat that a cloth passes and sends back, in per cent; together they are never more than 100. What you leave empty is typical of its kind, shown grey and marked; say beside a value of yours where it comes from.',
+        'With a telephone that measures light you can find what a sample passes: read the meter at a sunny window bare and with the sample before it. Never look into the sun, and stay on the floor.',
+        'The starter book has linings, interlinings and kinds of face cloth, every value with its source. Make one yours, in the place of the generic one or beside it, and write over what you know.',
+      ],
+    },
+    {
       title: 'Content and care',
       says: [
         'Match content: an all-cotton face wants an all-cotton lining, a blend a blend, so that layers move together. Difference in shrinkage makes a hem pucker. A flame certificate belongs to one cloth; in a public room the whole made-up stack has to comply with the local code.',

@@ -15,7 +15,7 @@ import { resolveCloth, weightOf } from '#app/lining/resolve-cloth.ts';
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
 import type { Fault } from '#shared/fault.ts';
 import { sayFault } from '#shared/fault.ts';
-import { toCloth } from '#shared/job-file/read-job.ts';
+import { toCloth } from '#shared/job-file/read-cloth.ts';
 import { readPractice } from '#shared/job-file/read-practice.ts';
 import { readCornice, readCornicePractice, wireCornice, wireCornicePractice } from '#shared/job-file/wire-cornice.ts';
 import { wireName } from '#shared/job-file/wire-fields.ts';

@@ -55,6 +55,14 @@ describe('a home measurement', () => {
     expect(ranges.light?.[0]).toBeCloseTo(readings.light - within, 5);
     expect(ranges.light?.[1]).toBeCloseTo(readings.light + within, 5);
   });
+  it('counts without a reflectance beside it, which is then typical and said so', () => {
+    const { transmittance, within } = measureTransmittance(given({ reflectance: null }));
+    const face = { visible: null, lone: { visible: { transmittance } }, transmittanceWithin: within };
+    const { readings, ranges, assumed } = judge([], { face });
+    expect(readings.light).toBeCloseTo(transmittance, 5);
+    expect(ranges.light?.[0]).toBeLessThanOrEqual(readings.light - within + 1e-5);
+    expect(assumed.filter((value) => /face\.(trans|refl)|\.reflectance$/.test(value)).join()).toMatch(/\.reflectance/);
+  });
   it.each([
     ['no reading', { pairs: [] }],
     ['a dim window', { pairs: [{ bare: 50, covered: 20 }] }],

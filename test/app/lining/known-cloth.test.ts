@@ -145,7 +145,7 @@ describe('in a job file', () => {
     ],
     [{ thickness: -1 }, /thickness/],
     [{ needle: 'heals' }, /needle.*closes, shows, punctures/],
-    [{ sources: { transmittance: 'hearsay' } }, /measured, supplier, second-hand, assumed/],
+    [{ sources: { transmittance: 'hearsay' } }, /measured, measured-at-home, supplier, second-hand, assumed/],
     [{ hand: 'crisp' }, /hand.*limp/],
   ])('%j is a fault with its remedy', (cloth, message) => {
     expect(faults(cloth)).toMatch(message);

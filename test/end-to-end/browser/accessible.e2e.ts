@@ -87,6 +87,27 @@ describe('every place by axe-core', () => {
     await check();
   });
 
+  it('a page of the starter book, the whole of a cloth, and a light meter', async () => {
+    const { page } = program;
+    await page.evaluate(() => {
+      window.location.hash = '#/cloth';
+    });
+    await button(page, 'Soft blackout, white').click();
+    await button(page, 'Make it mine, in its place').waitFor();
+    await check();
+    await button(page, 'Make it mine, in its place').click();
+    await page.getByText('What it does').click();
+    await page.getByText('Measured spectra').click();
+    await check();
+    await button(page, 'Measure it at a window').click();
+    await page.getByLabel('pair 1, bare').fill('dark');
+    await page.getByLabel('pair 1, bare').blur();
+    await page.getByText(/"dark" is not a reading/).waitFor();
+    await check();
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Escape');
+  });
+
   it('goes back to the window where it was', async () => {
     await program.page.evaluate((to) => {
       window.location.hash = to;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { CARE_WAYS, HANDS, NEEDLE_WAYS, SOURCED_VALUES, VALUE_SOURCES } from '#shared/cloth.ts';
 import type { ClientRecord, ClothRecord } from '#shared/records/records.ts';
 import { newCloth } from '#main/desk/new-records.ts';
 import { clients, listClients } from '#main/portfolio/clients.ts';
@@ -78,7 +79,11 @@ test('a cloth is read back as it was written, field by field', () => {
   const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null });
   const ticks = fc.integer({ min: 0, max: 32_000_000 }).map((value) => value as ClothRecord['width']);
   const share = fc.double({ min: 0, max: 1, noNaN: true }).map((value) => value + 0);
-  const optics = fc.record({ transmittance: share, reflectance: share });
+  const optics = fc.record({ transmittance: maybe(share), reflectance: maybe(share) });
+  const loss = fc.double({ min: 0, max: 0.99, noNaN: true }).map((value) => value + 0);
+  const bands = fc.array(share, { minLength: 16, maxLength: 16 });
+  const partly = <T>(values: Record<string, fc.Arbitrary<T>>) =>
+    fc.record(values, { requiredKeys: [] }).map((each) => ({ ...each }));
   let count = 0;
   fc.assert(
     fc.property(
@@ -94,6 +99,20 @@ test('a cloth is read back as it was written, field by field', () => {
         price: maybe(text),
         visible: maybe(optics),
         uv: maybe(optics),
+        streetReflectance: maybe(partly({ visible: share, uv: share, solar: share })),
+        spectra: maybe(fc.record({ transmittance: maybe(bands), reflectance: maybe(bands) })),
+        transmittanceWithin: maybe(loss),
+        thickness: maybe(fc.double({ min: 0.01, max: 50, noNaN: true })),
+        shrinkage: maybe(fc.record({ length: maybe(loss), width: maybe(loss) })),
+        needle: maybe(fc.constantFrom(...NEEDLE_WAYS)),
+        care: maybe(fc.constantFrom(...CARE_WAYS)),
+        flame: maybe(fc.record({ test: text, certificate: text })),
+        hand: maybe(fc.constantFrom(...HANDS)),
+        sources: maybe(
+          fc
+            .dictionary(fc.constantFrom(...SOURCED_VALUES), fc.constantFrom(...VALUE_SOURCES))
+            .map((value): ClothRecord['sources'] => ({ ...value })),
+        ),
         drafts: fc.dictionary(fc.constantFrom('width', 'price'), text).map((value) => ({ ...value })),
       }),
       (fields) => {

@@ -7,6 +7,7 @@ import type {
   RoomDocument,
   TreatmentRecord,
 } from '#shared/records/records.ts';
+import { NOTHING_KNOWN } from '#shared/records/known-of-cloth.ts';
 import type { PanelsMake } from '#shared/records/treatment-make.ts';
 
 /** An invented project in inches: one nursery with one window and lined pinch-pleat panels, priced by example rates. */
@@ -117,9 +118,7 @@ export function sampleCloth(changes: Partial<ClothRecord> = {}): ClothRecord {
     weight: '7 oz/yd2',
     colour: '#c9b79a',
     shade: null,
-    visible: null,
-    uv: null,
-    solar: null,
+    ...NOTHING_KNOWN,
     price: '42.00/yd',
     supplier: '',
     notes: '',
