@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { workToOrder } from '#app/pricing/plan-work.ts';
 import { assembleProposal } from '#app/proposal/assemble-proposal.ts';
 import { readJobText } from '#shared/job-file/read-job.ts';
 import { writeJob } from '#shared/job-file/write-job.ts';
@@ -7,7 +8,7 @@ import { makeFileName } from '#main/files/make-file-name.ts';
 import { writeBeside, writeOver } from '#main/files/write-file.ts';
 import { localDate } from './calendar.ts';
 import type { DeskParts } from './desk-parts.ts';
-import { drawProposalPaper } from './draw-papers.ts';
+import { drawCutPaper, drawProposalPaper } from './draw-papers.ts';
 import type { Implementer } from './implementer.ts';
 import { importJob, readWireText } from './import-job.ts';
 import { priceRead } from './price-text.ts';
@@ -55,6 +56,13 @@ export function makeJobRequests(os: Implementer['jobs'], parts: DeskParts) {
       });
       const id = createHash('sha256').update(input.text).digest('hex');
       const { bytes, pages } = await drawProposalPaper(parts, id, paper, job);
+      return { pdf: Buffer.from(bytes).toString('base64'), pages };
+    }),
+
+    drawCutPlan: os.drawCutPlan.handler(async ({ input }) => {
+      const { job } = priceRead(readJobText(input.text), (fault) => fault, 'strict');
+      const id = createHash('sha256').update(`cut ${input.text}`).digest('hex');
+      const { bytes, pages } = await drawCutPaper(parts, id, job, input.tier ?? workToOrder(job));
       return { pdf: Buffer.from(bytes).toString('base64'), pages };
     }),
 
