@@ -15,21 +15,24 @@ export interface CutPlanGiven {
   /** ISO date. */
   readonly date: string;
   readonly of: WorkLaid;
+  /** Whose work is laid together, where it is of several; else the job's client. */
+  readonly names?: readonly string[];
 }
 
 /** Content width of the paper, in points. */
 const PAPER_WIDTH = 504;
 
-export function assembleCutPlan(job: Job, laid: PlannedCloths, { date, of }: CutPlanGiven): CutPlanPaper {
+export function assembleCutPlan(job: Job, laid: PlannedCloths, { date, of, names }: CutPlanGiven): CutPlanPaper {
   const speech = speechOf(job);
+  const client = sayList(names ?? [job.client.name]);
   return {
     form: 1,
     language: 'en',
-    title: `Cut plans, ${job.client.name}`,
+    title: `Cut plans, ${client}`,
     date,
     dated: speech.date(date),
     letterhead: { name: job.letterhead.name },
-    client: job.client.name,
+    client,
     reference: 'Cut plans',
     opening: `${sayWork(job, of)} All cuts of one cloth are laid together; what that saves is a reserve for flaws, and is promised to nobody.`,
     cautions: [

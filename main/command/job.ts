@@ -60,9 +60,9 @@ async function run(asked: Asked): Promise<void> {
       return;
     }
     case 'cut-plan': {
-      const text = readJobFile(asked.file);
+      const texts = asked.files.map(readJobFile);
       const { pdf, pages } = await client.jobs.drawCutPlan({
-        text,
+        texts,
         ...(asked.tier === null ? {} : { tier: asked.tier }),
       });
       writePaper(asked.out, pdf, pages);

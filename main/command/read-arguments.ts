@@ -5,7 +5,12 @@ import type { Tier } from '#shared/words.ts';
 export type Asked =
   | { readonly command: 'price'; readonly file: string; readonly json: boolean }
   | { readonly command: 'propose'; readonly file: string; readonly out: string }
-  | { readonly command: 'cut-plan'; readonly file: string; readonly out: string; readonly tier: Tier | null }
+  | {
+      readonly command: 'cut-plan';
+      readonly files: readonly string[];
+      readonly out: string;
+      readonly tier: Tier | null;
+    }
   | { readonly command: 'schema'; readonly of: 'job' | 'result' }
   | { readonly command: 'help' }
   | { readonly command: 'wrong'; readonly says: string };
@@ -15,7 +20,9 @@ export const USAGE = `Linenfold without its window: prices a job file, proposes 
   npm run --silent job -- price  JOB.json [--json]       three priced options as a table, or the result as JSON
   npm run --silent job -- propose JOB.json --out F.pdf   the proposal
   npm run --silent job -- cut-plan JOB.json --out F.pdf [--tier good|better|best]
-                                                         every cut laid on its cloth: of accepted work, or of one option
+  npm run --silent job -- cut-plan JOB.json JOB.json... --out F.pdf
+                                                         every cut laid on its cloth: of accepted work, or of one
+                                                         option; of several jobs, of what is accepted in all
   npm run --silent job -- schema [--result]              JSON Schema of the job file, or of the result
 
 Exit 0: done. Exit 2: the job is wrong, every fault on a line of its own. Exit 1: the program failed.
@@ -39,14 +46,21 @@ export function readArguments(given: readonly string[]): Asked {
     }
     case 'propose': {
       const found = readOut(rest, 'propose');
-      return 'says' in found ? wrong(found.says) : { command, ...found };
+      if ('says' in found) return wrong(found.says);
+      const [file] = found.files;
+      return file === undefined || found.files.length > 1
+        ? wrong('propose takes one job file; for example: propose house.job.json --out house.pdf')
+        : { command, file, out: found.out };
     }
     case 'cut-plan': {
       const at = rest.indexOf('--tier');
       const tier = at < 0 ? null : (TIERS.find((each) => each === rest[at + 1]) ?? undefined);
       if (tier === undefined) return wrong(`--tier takes ${TIERS.join(', ')}`);
       const found = readOut(at < 0 ? rest : rest.filter((_, index) => index !== at && index !== at + 1), 'cut-plan');
-      return 'says' in found ? wrong(found.says) : { command, ...found, tier };
+      if ('says' in found) return wrong(found.says);
+      if (tier !== null && found.files.length > 1)
+        return wrong('--tier goes with one job file; several are laid as accepted');
+      return { command, ...found, tier };
     }
     case 'schema': {
       const unknown = rest.find((each) => each !== '--result');
@@ -58,11 +72,11 @@ export function readArguments(given: readonly string[]): Asked {
   }
 }
 
-/** The one job file and the file to write, or what is wrong. */
+/** The job files and the file to write, or what is wrong. */
 function readOut(
   given: readonly string[],
   command: 'propose' | 'cut-plan',
-): { readonly file: string; readonly out: string } | { readonly says: string } {
+): { readonly files: readonly string[]; readonly out: string } | { readonly says: string } {
   const at = given.indexOf('--out');
   const out = at < 0 ? undefined : given[at + 1];
   if (out === undefined || out.startsWith('--'))
@@ -70,8 +84,7 @@ function readOut(
   const others = given.filter((_, index) => index !== at && index !== at + 1);
   const unknown = others.find((each) => each.startsWith('--'));
   if (unknown !== undefined) return { says: `${unknown} is not known here; ${command} takes --out` };
-  const [file] = others;
-  if (file === undefined || others.length > 1)
-    return { says: `${command} takes one job file; for example: ${command} house.job.json --out house.pdf` };
-  return { file, out };
+  if (others.length === 0)
+    return { says: `${command} takes a job file; for example: ${command} house.job.json --out house.pdf` };
+  return { files: others, out };
 }

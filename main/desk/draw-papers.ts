@@ -6,6 +6,8 @@ import { drawProposal } from '#app/documents/draw-proposal.ts';
 import { drawWorkPages } from '#app/documents/draw-work-pages.ts';
 import { MissingLetter } from '#app/documents/missing-letter.ts';
 import { planJob } from '#app/pricing/plan-job.ts';
+import { planTogether } from '#app/pricing/plan-together.ts';
+import type { NamedJob } from '#app/pricing/plan-together.ts';
 import type { WorkLaid } from '#app/pricing/plan-work.ts';
 import { assembleCutPlan } from '#app/proposal/assemble-cut-plan.ts';
 import type { WorkPaper } from '#app/proposal/work-paper.ts';
@@ -49,6 +51,20 @@ export async function drawWorkPaper(
 export async function drawCutPaper(parts: DeskParts, id: string, job: Job, of: WorkLaid): Promise<DrawnDocument> {
   const paper = assembleCutPlan(job, planJob(job, of), { date: localDate(parts.clock()), of });
   const given = await documentGiven(parts, id, job);
+  return tellMissingLetter(() => drawCutPages(paper, given));
+}
+
+/** The cut plans of the accepted work of several jobs together; words and units of the first. */
+export async function drawCutPaperTogether(
+  parts: DeskParts,
+  id: string,
+  jobs: readonly [NamedJob, ...NamedJob[]],
+): Promise<DrawnDocument> {
+  const [{ job: first }] = jobs;
+  const date = localDate(parts.clock());
+  const names = jobs.map(({ name }) => name);
+  const paper = assembleCutPlan(first, planTogether(jobs), { date, of: 'accepted', names });
+  const given = await documentGiven(parts, id, first);
   return tellMissingLetter(() => drawCutPages(paper, given));
 }
 

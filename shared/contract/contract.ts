@@ -195,9 +195,9 @@ export const contract = {
     priceJob: base.input(z.object({ text: z.string() })).output(wireResult),
     /** The proposal of a job file, in base64. */
     proposeJob: base.input(z.object({ text: z.string() })).output(z.object({ pdf: z.string(), pages: z.int() })),
-    /** The cut plans of a job file, in base64; of accepted work, or of all in one option where that is asked for. */
+    /** The cut plans of a job file, in base64: of accepted work or of one option; of several, of what is accepted in all. */
     drawCutPlan: base
-      .input(z.object({ text: z.string(), tier: z.enum(TIERS).optional() }))
+      .input(z.object({ texts: z.array(z.string()).min(1).max(100), tier: z.enum(TIERS).optional() }))
       .output(z.object({ pdf: z.string(), pages: z.int() })),
     writeSchema: base.input(z.object({ of: z.enum(['job', 'result']) })).output(z.object({ schema: z.unknown() })),
   },

@@ -144,6 +144,18 @@ describe('papers', () => {
     expect(accepted).toContain('everything that the client accepted');
     expect(accepted).not.toContain('Window 2');
     expect(await desk.desk.readPaper('cut-plan', 'nobody')).toBeNull();
+    expect(await readWords('cut-plan', 'accepted')).toContain('Invented, Window 1 4');
+  });
+
+  test('one plan over all accepted projects: none while nothing is accepted', async () => {
+    expect(await desk.desk.readPaper('cut-plan', 'accepted')).toBeNull();
+    for (const length of [84, 90]) {
+      const { treatments } = await importHouse([{ finishedLength: length, arrangement: 'single', widths: 1.5 }], {});
+      await client.treatments.editTreatment({ id: treatments[0]!.id, changes: { decision: 'good' } });
+    }
+    const words = await readWords('cut-plan', 'accepted');
+    expect(words).toContain('Invented and Invented 2');
+    expect(words).toContain('Four cuts of two treatments on one piece');
   });
 
   test('work sheets are of the option accepted, and none of declined work', async () => {
