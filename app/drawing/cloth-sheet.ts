@@ -59,6 +59,8 @@ export function setLabel(sheet: Sheet, box: Bounds, label: Label): readonly Shap
   const look = { font: 'sans', weight: 'regular', size: style.name } as const;
   const room = box.width - 2 * label.air;
   const shown = fitName(name, short, look, room, box.width - 3);
+  const turned = shown === name ? null : turnName(box, name, style, paint);
+  if (turned !== null) return [turned];
   const figures = fitText(label.size, { ...look, size: style.figure }, room) === label.size ? label.size : '';
   const x = box.x + box.width / 2;
   const y = box.y + box.height / 2;
@@ -73,6 +75,15 @@ export function setLabel(sheet: Sheet, box: Bounds, label: Label): readonly Shap
   return all === '' || !isTall
     ? []
     : [text(x, y + style.name * MIDDLE_TO_BASELINE, all, { ...look, paint, anchor: 'middle' })];
+}
+
+/** The whole name upwards, where a narrow cut has no room for it across but for it along; null where neither. */
+function turnName(box: Bounds, name: string, style: PlanStyle, paint: Label['paint']): Shape | null {
+  const look = { font: 'sans', weight: 'regular', size: style.name } as const;
+  const room = box.height - style.name;
+  if (box.width < style.name * 1.5 || fitText(name, look, room) !== name) return null;
+  const x = box.x + box.width / 2 + style.name * MIDDLE_TO_BASELINE;
+  return text(x, box.y + box.height / 2, name, { ...look, paint, anchor: 'middle', turn: -90 });
 }
 
 /** The whole name; else its beginning and its last word, which tells cuts of a set apart; else the short one alone. */

@@ -13,6 +13,7 @@ import { text } from './make-shapes.ts';
 import { placeBolts } from './place-bolts.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { textWidth } from './text-widths.ts';
+import { titleBolt } from './title-bolt.ts';
 
 export type * from './drawn-cut-plan.ts';
 
@@ -30,6 +31,34 @@ export function drawCutPlan(input: CutPlanInput): Drawing {
   return { width: placed.width, height: placed.height, title: nameCutPlan(given), shapes };
 }
 
+/** The same line by line, so that a page can break between two: the first of each bolt begins with its name. */
+export function drawCutPlanRows(input: CutPlanInput): readonly Drawing[] {
+  const style = PLAN_STYLES[input.detail];
+  const placed = placeBolts(input);
+  const { width } = placed;
+  const given = { ...input, width };
+  if (placed.bolts.length === 0) return [drawCutPlan(input)];
+  return placed.bolts.flatMap(({ bolt, nameAt, lines }, order) => {
+    const head = nameAt - style.name;
+    const end = placed.bolts[order + 1]?.nameAt ?? placed.height + style.name;
+    return lines.map((line, index): Drawing => {
+      const isFirst = index === 0;
+      const top = isFirst ? head : line.y;
+      const foot = lines[index + 1]?.y ?? end - style.name;
+      const of = lines.length === 1 ? '' : `, line ${index + 1} of ${lines.length}`;
+      return {
+        width,
+        height: foot - top,
+        title: `${titleBolt(bolt)}${of}: ${noteOf(bolt, given)}`,
+        shapes: [
+          ...(isFirst ? drawHead(bolt, given, style, style.name) : []),
+          ...drawClothLine({ ...line, y: line.y - top }, given, style),
+        ],
+      };
+    });
+  });
+}
+
 function writing(input: CutPlanInput): LengthStyle {
   return { fractions: 'set', decimal: input.wording.decimal };
 }
@@ -41,7 +70,7 @@ function sayCloth(length: number, input: CutPlanInput): string {
 /** The bolt's name, and beside it what it is and what it gives. */
 function drawHead(bolt: LaidBolt, input: CutPlanInput, style: PlanStyle, y: number): readonly Shape[] {
   const look = { font: 'serif', weight: 'semibold', size: style.name * 1.12 } as const;
-  const name = fitText(titleOf(bolt), look, input.width * 0.6);
+  const name = fitText(titleBolt(bolt), look, input.width * 0.6);
   const after = textWidth(name, look.font, look.weight, look.size) + style.name * 0.8;
   const small = { font: 'sans', weight: 'regular', size: style.figure } as const;
   const note = fitText(noteOf(bolt, input), small, input.width - after);
@@ -49,11 +78,6 @@ function drawHead(bolt: LaidBolt, input: CutPlanInput, style: PlanStyle, y: numb
     text(0, y, name, { ...look, paint: 'ink' }),
     ...(note === '' ? [] : [text(after, y, note, { ...small, paint: 'pencil' })]),
   ];
-}
-
-function titleOf(bolt: LaidBolt): string {
-  const name = bolt.id.charAt(0).toUpperCase() + bolt.id.slice(1);
-  return /^(bolt|remnant)/iu.test(bolt.id) ? name : `${bolt.kind === 'bolt' ? 'Bolt' : 'Remnant'} ${bolt.id}`;
 }
 
 function noteOf(bolt: LaidBolt, input: CutPlanInput): string {
@@ -68,7 +92,7 @@ function noteOf(bolt: LaidBolt, input: CutPlanInput): string {
 /** The plan in words, for those who cannot see it. */
 function nameCutPlan(input: CutPlanInput): string {
   if (input.plan.bolts.length === 0) return 'Cut plan: nothing to cut yet.';
-  const bolts = input.plan.bolts.map((bolt) => `${titleOf(bolt)}: ${noteOf(bolt, input)}`);
+  const bolts = input.plan.bolts.map((bolt) => `${titleBolt(bolt)}: ${noteOf(bolt, input)}`);
   const kept = input.plan.remnants.length;
   return `Cut plan to scale. ${bolts.join('. ')}. ${kept === 0 ? 'No remnants' : `${kept} ${kept === 1 ? 'remnant' : 'remnants'}`} worth keeping.`;
 }

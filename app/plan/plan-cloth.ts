@@ -56,7 +56,7 @@ export function planCloth(asked: ClothPlanAsked, say: Say, watch: PlanWatch = {}
   const handbook = sum((line) => line.handbook);
   const labels = labelTreatments(treatments);
   const cuts = treatments.flatMap((treatment) =>
-    listTreatmentCuts(treatment, cloth, labels.get(treatment.path) ?? treatment.opening),
+    listTreatmentCuts(treatment, cloth, labels.get(treatment.path) ?? { place: treatment.opening, isShared: false }),
   );
   const gone = findGone(asked, cuts);
   if (gone.length > 0) return { ok: false, faults: gone };

@@ -20,35 +20,44 @@ export interface PlannedTreatment {
   readonly cuts: readonly CutGroup[];
 }
 
-/** What the cuts of each are called on a drawing, by path: the window, and more where that says too little. */
-export function labelTreatments(treatments: readonly PlannedTreatment[]): ReadonlyMap<string, string> {
+/** What the cuts of a treatment are called on a drawing: the window, and more where that says too little. */
+export interface TreatmentLabel {
+  readonly place: string;
+  /** True where another treatment of the same opening lies on the cloth too. */
+  readonly isShared: boolean;
+}
+
+/** By path. */
+export function labelTreatments(treatments: readonly PlannedTreatment[]): ReadonlyMap<string, TreatmentLabel> {
   return new Map(
-    treatments.map((treatment) => {
-      const { room, opening, name, path } = treatment;
+    treatments.map(({ room, opening, path }) => {
       const alike = treatments.filter((each) => each.opening === opening);
       const place = alike.some((each) => each.room !== room) ? `${room}, ${opening}` : opening;
-      const beside = alike.some((each) => each.room === room && each.path !== path);
-      return [path, beside ? `${place}, ${name}` : place];
+      return [path, { place, isShared: alike.some((each) => each.room === room && each.path !== path) }];
     }),
   );
 }
 
 /** The cuts of a treatment from one cloth, numbered from 1 in the order of its groups. */
-export function listTreatmentCuts(treatment: PlannedTreatment, cloth: Cloth, label: string): PlannedCut[] {
-  const named = new Set(treatment.cuts.map(({ name }) => name)).size > 1;
+export function listTreatmentCuts(treatment: PlannedTreatment, cloth: Cloth, label: TreatmentLabel): PlannedCut[] {
+  const isNamed = new Set(treatment.cuts.map(({ name }) => name)).size > 1;
   let count = 0;
-  return treatment.cuts.flatMap((group) =>
-    Array.from({ length: group.count }, () => {
+  return treatment.cuts.flatMap((group) => {
+    // "Swags, swags on the bias" says it twice.
+    const isSaid = isNamed && group.name.toLowerCase().startsWith(treatment.name.toLowerCase());
+    const own = label.isShared && !isSaid ? [treatment.name] : [];
+    const called = [label.place, ...own, ...(isNamed ? [group.name] : [])].join(', ');
+    return Array.from({ length: group.count }, () => {
       count += 1;
-      const called = `${label}${named ? `, ${group.name}` : ''} ${count}`;
-      return cutOf(group, cloth, { id: nameCut(treatment.path, count), set: treatment.path, label: called });
-    }),
-  );
+      const id = nameCut(treatment.path, count);
+      return cutOf(group, cloth, { id, set: treatment.path, label: `${called} ${count}` });
+    });
+  });
 }
 
-/** Id of a cut: it stays while the treatment keeps its name and has so many cuts. */
+/** Id of a cut, in whose order alike cuts are laid: it stays while the treatment keeps its name and has so many cuts. */
 export function nameCut(path: string, cut: number): string {
-  return `${path}#${cut}`;
+  return `${path}#${String(cut).padStart(4, '0')}`;
 }
 
 function cutOf(

@@ -20,6 +20,16 @@ import type { PlannedTreatment } from '#app/plan/planned-treatment.ts';
 export const WORKS_LAID = [...TIERS, 'accepted', 'likely'] as const;
 export type WorkLaid = (typeof WORKS_LAID)[number];
 
+/** What an order is laid from: accepted work; until there is any, what is likely, for reference. */
+export function workToOrder(job: Job): WorkLaid {
+  const isAccepted = job.rooms.some(({ openings }) =>
+    openings.some(({ treatments }) =>
+      treatments.some(({ decision }) => decision !== undefined && decision !== null && decision !== 'declined'),
+    ),
+  );
+  return isAccepted ? 'accepted' : 'likely';
+}
+
 /** Every treatment that could be made, in each option. */
 export type PlannedWork = Readonly<Record<Tier, readonly PlannedTreatment[]>>;
 

@@ -56,10 +56,23 @@ async function run(asked: Asked): Promise<void> {
     }
     case 'propose': {
       const { pdf, pages } = await client.jobs.proposeJob({ text: readJobFile(asked.file) });
-      writeOver(path.resolve(asked.out), Buffer.from(pdf, 'base64'));
-      process.stdout.write(`${asked.out}: ${pages === 1 ? '1 page' : `${pages} pages`}\n`);
+      writePaper(asked.out, pdf, pages);
+      return;
+    }
+    case 'cut-plan': {
+      const texts = asked.files.map(readJobFile);
+      const { pdf, pages } = await client.jobs.drawCutPlan({
+        texts,
+        ...(asked.tier === null ? {} : { tier: asked.tier }),
+      });
+      writePaper(asked.out, pdf, pages);
     }
   }
+}
+
+function writePaper(out: string, pdf: string, pages: number): void {
+  writeOver(path.resolve(out), Buffer.from(pdf, 'base64'));
+  process.stdout.write(`${out}: ${pages === 1 ? '1 page' : `${pages} pages`}\n`);
 }
 
 function readJobFile(file: string): string {

@@ -10,6 +10,10 @@ type Row = readonly [label: string, cells: readonly [string, string, string]];
 
 const LABEL_WIDTH = 26;
 const CELL_WIDTH = 30;
+const OPTIONS_WIDTH = 20;
+const FIGURE_WIDTH = 15;
+
+type PlannedLine = Omit<WireResult['plan'][number], 'tier'>;
 
 /** The whole table, lines parted by newlines, with advice on what is advised and every warning below. */
 export function tellPrices(result: WireResult, locale: Locale): string {
@@ -31,10 +35,41 @@ export function tellPrices(result: WireResult, locale: Locale): string {
     ['deposit', totals((tier) => result.totals[tier].deposit)],
   ];
   lines.push('Whole project', ...rows.flatMap(layRow));
+  lines.push(...tellPlan(result, locale));
   if (result.exampleRates) lines.push('', "Example rates were used: they are the program's, not yours.");
   if (result.warnings.length > 0)
     lines.push('', ...result.warnings.map((warning) => `warning: ${warning.path}: ${warning.says}`));
   return `${lines.join('\n')}\n`;
+}
+
+/** The joint plan of each cloth, a line for the options that are alike: what prices rest on stands above. */
+function tellPlan(result: WireResult, locale: Locale): string[] {
+  if (result.plan.length === 0) return [];
+  const [unit, perYard] = result.units === 'in' ? ['yd', 1] : ['m', 0.9144];
+  const lines = (list: readonly PlannedLine[], tiers: (line: PlannedLine) => readonly string[]): string[] => {
+    const grouped = new Map<string, string[]>();
+    for (const line of list) {
+      const figures = [line.orderYards, line.yards, line.bound, line.handbookYards].map((yards) =>
+        `${formatNumber(yards * perYard, 2, locale)} ${unit}`.padStart(FIGURE_WIDTH),
+      );
+      const unlaid = line.unlaid === undefined ? '' : `  ${line.unlaid} cuts found no place`;
+      const key = `${figures.join('')}${unlaid}`;
+      const row = JSON.stringify([line.cloth, key]);
+      grouped.set(row, [...(grouped.get(row) ?? []), ...tiers(line)]);
+    }
+    return [...grouped].map(([row, options]) => {
+      const [cloth = '', key = ''] = JSON.parse(row) as string[];
+      return `  ${cloth.padEnd(LABEL_WIDTH)}${options.join(', ').padEnd(OPTIONS_WIDTH)}${key}`.trimEnd();
+    });
+  };
+  const head = ['order', 'laid together', 'none below', 'by the chart'].map((each) => each.padStart(FIGURE_WIDTH));
+  return [
+    '',
+    'All cuts of one cloth laid together. What that saves is a reserve for flaws, and is promised to nobody.',
+    `  ${''.padEnd(LABEL_WIDTH + OPTIONS_WIDTH)}${head.join('')}`,
+    ...lines(result.plan, (line) => ('tier' in line ? [String(line.tier)] : [])),
+    ...(result.accepted === undefined ? [] : lines(result.accepted, () => ['accepted'])),
+  ];
 }
 
 function treatmentRows(treatment: Treatment, result: WireResult, locale: Locale): Row[] {

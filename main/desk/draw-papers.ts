@@ -1,9 +1,15 @@
 /** Draws papers with what the desk has and the documents lack: fonts, a lasting name, the page of the place. */
 import type { DocumentGiven, DrawnDocument, PageSize } from '#app/documents/document-given.ts';
+import { drawCutPages } from '#app/documents/draw-cut-pages.ts';
 import { drawMeasureSheet } from '#app/documents/draw-measure-sheet.ts';
 import { drawProposal } from '#app/documents/draw-proposal.ts';
 import { drawWorkPages } from '#app/documents/draw-work-pages.ts';
 import { MissingLetter } from '#app/documents/missing-letter.ts';
+import { planJob } from '#app/pricing/plan-job.ts';
+import { planTogether } from '#app/pricing/plan-together.ts';
+import type { NamedJob } from '#app/pricing/plan-together.ts';
+import type { WorkLaid } from '#app/pricing/plan-work.ts';
+import { assembleCutPlan } from '#app/proposal/assemble-cut-plan.ts';
 import type { WorkPaper } from '#app/proposal/work-paper.ts';
 import type { ProposalPaper } from '#app/proposal/proposal-paper.ts';
 import type { Job } from '#shared/job.ts';
@@ -39,6 +45,27 @@ export async function drawWorkPaper(
 ): Promise<DrawnDocument> {
   const given = await documentGiven(parts, id, place);
   return tellMissingLetter(() => drawWorkPages(paper, given));
+}
+
+/** The cut plans of a job. The same id, job, work and day give the same bytes. */
+export async function drawCutPaper(parts: DeskParts, id: string, job: Job, of: WorkLaid): Promise<DrawnDocument> {
+  const paper = assembleCutPlan(job, planJob(job, of), { date: localDate(parts.clock()), of });
+  const given = await documentGiven(parts, id, job);
+  return tellMissingLetter(() => drawCutPages(paper, given));
+}
+
+/** The cut plans of the accepted work of several jobs together; words and units of the first. */
+export async function drawCutPaperTogether(
+  parts: DeskParts,
+  id: string,
+  jobs: readonly [NamedJob, ...NamedJob[]],
+): Promise<DrawnDocument> {
+  const [{ job: first }] = jobs;
+  const date = localDate(parts.clock());
+  const names = jobs.map(({ name }) => name);
+  const paper = assembleCutPlan(first, planTogether(jobs), { date, of: 'accepted', names });
+  const given = await documentGiven(parts, id, first);
+  return tellMissingLetter(() => drawCutPages(paper, given));
 }
 
 /** A sheet to measure with: of a project's rooms and windows, or blank. */

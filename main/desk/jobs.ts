@@ -1,15 +1,20 @@
 import { createHash } from 'node:crypto';
+import type { NamedJob } from '#app/pricing/plan-together.ts';
+import { workToOrder } from '#app/pricing/plan-work.ts';
 import { assembleProposal } from '#app/proposal/assemble-proposal.ts';
+import type { Fault } from '#shared/fault.ts';
 import { readJobText } from '#shared/job-file/read-job.ts';
 import { writeJob } from '#shared/job-file/write-job.ts';
 import { writeSchema } from '#shared/job-file/write-schema.ts';
 import { makeFileName } from '#main/files/make-file-name.ts';
 import { writeBeside, writeOver } from '#main/files/write-file.ts';
 import { localDate } from './calendar.ts';
+import { badInput } from './desk-errors.ts';
 import type { DeskParts } from './desk-parts.ts';
-import { drawProposalPaper } from './draw-papers.ts';
+import { drawCutPaper, drawCutPaperTogether, drawProposalPaper } from './draw-papers.ts';
 import type { Implementer } from './implementer.ts';
 import { importJob, readWireText } from './import-job.ts';
+import { freeName } from './new-records.ts';
 import { priceRead } from './price-text.ts';
 import { readDocument } from './read-document.ts';
 import { findClientFolder } from './write-paper-out.ts';
@@ -58,8 +63,33 @@ export function makeJobRequests(os: Implementer['jobs'], parts: DeskParts) {
       return { pdf: Buffer.from(bytes).toString('base64'), pages };
     }),
 
+    drawCutPlan: os.drawCutPlan.handler(async ({ input }) => {
+      const [first, ...others] = readHouses(input.texts);
+      if (first === undefined) throw badInput([{ path: 'texts', wrong: 'is empty', right: 'give a job file' }]);
+      const id = createHash('sha256')
+        .update(`cut ${input.texts.join('\n')}`)
+        .digest('hex');
+      const { bytes, pages } =
+        others.length === 0
+          ? await drawCutPaper(parts, id, first.job, input.tier ?? workToOrder(first.job))
+          : await drawCutPaperTogether(parts, id, [first, ...others]);
+      return { pdf: Buffer.from(bytes).toString('base64'), pages };
+    }),
+
     writeSchema: os.writeSchema.handler(({ input }) => ({ schema: writeSchema(input.of) })),
   };
+}
+
+/** Job files by their clients' names; of several, a fault says first in which it is. */
+function readHouses(texts: readonly string[]): NamedJob[] {
+  const taken: string[] = [];
+  return texts.map((text) => {
+    const read = readJobText(text);
+    const name = freeName(read.ok ? read.job.client.name : `job ${taken.length + 1}`, taken);
+    taken.push(name);
+    const tell = (fault: Fault): Fault => (texts.length === 1 ? fault : { ...fault, path: `${name}: ${fault.path}` });
+    return { name, job: priceRead(read, tell, 'strict').job };
+  });
 }
 
 export interface ExportedJob {

@@ -1,21 +1,32 @@
 /** Papers by address, `/papers/<kind>/<id>`: what a page shows or offers for download. */
 import { ORPCError } from '@orpc/server';
+import type { NamedJob } from '#app/pricing/plan-together.ts';
+import { workToOrder } from '#app/pricing/plan-work.ts';
 import { assembleProposal } from '#app/proposal/assemble-proposal.ts';
 import { assembleWork } from '#app/proposal/assemble-work.ts';
 import { readJob, readJobText } from '#shared/job-file/read-job.ts';
 import { writeJob } from '#shared/job-file/write-job.ts';
+import type { Tier } from '#shared/words.ts';
 import type { Paper } from '#main/host/served-desk.ts';
 import { writeDraft } from '#main/mail/write-draft.ts';
 import { makeFileName } from '#main/files/make-file-name.ts';
 import { readMailDraft } from '#main/portfolio/mail-drafts.ts';
+import { listAcceptedProjects } from '#main/portfolio/projects.ts';
 import { readProposal, readProposalResult } from '#main/portfolio/proposals.ts';
 import { PortfolioUnavailable } from '#main/portfolio/portfolio-trouble.ts';
 import { localDate } from './calendar.ts';
 import { DEFAULT_SETTINGS, readSettings } from './default-settings.ts';
-import { mustFind } from './desk-errors.ts';
+import { badInput, mustFind, notFound } from './desk-errors.ts';
 import type { DeskParts } from './desk-parts.ts';
-import { drawMeasurePaper, drawProposalPaper, drawWorkPaper } from './draw-papers.ts';
+import {
+  drawCutPaper,
+  drawCutPaperTogether,
+  drawMeasurePaper,
+  drawProposalPaper,
+  drawWorkPaper,
+} from './draw-papers.ts';
 import { exportJob } from './jobs.ts';
+import { freeName } from './new-records.ts';
 import { priceRead } from './price-text.ts';
 import { readDocument } from './read-document.ts';
 import { namePaperToSend, readStoredPaper } from './write-paper-out.ts';
@@ -29,6 +40,7 @@ const READERS: Readonly<Record<string, Reader>> = {
   'measure-sheet': readMeasureSheet,
   job: readJobPaper,
   'work-sheets': readWorkSheets,
+  'cut-plan': readCutPlan,
 };
 
 /** The paper of that kind and id; null when there is none, or when the portfolio that would hold it cannot be opened. */
@@ -100,15 +112,55 @@ function readSettingsOrDefaults(parts: DeskParts): typeof DEFAULT_SETTINGS {
   }
 }
 
-/** The work sheets of a project as it is now, a page a treatment, in the advised tier of each. */
+/** The work sheets of a project as it is now, a page a treatment, as accepted or else as advised; of declined work none. */
 async function readWorkSheets(parts: DeskParts, id: string): Promise<Paper> {
   const document = parts.door.read((reading) => readDocument(reading, id));
   const { job, result } = priceRead(readJob(writeJob(document).wire));
-  const chosen = Object.fromEntries(result.treatments.map(({ key, advised }) => [key, advised.tier]));
-  const work = assembleWork(job, result, { date: localDate(parts.clock()), number: null, chosen });
+  const decisions = new Map(
+    job.rooms.flatMap(({ openings }) =>
+      openings.flatMap(({ treatments }) => treatments.map(({ key, decision }) => [key, decision ?? null] as const)),
+    ),
+  );
+  const treatments = result.treatments.filter(({ key }) => decisions.get(key) !== 'declined');
+  const chosen = Object.fromEntries(
+    treatments.flatMap(({ key, advised }): [string, Tier][] => {
+      const decision = decisions.get(key) ?? advised.tier;
+      return decision === 'declined' ? [] : [[key, decision]];
+    }),
+  );
+  const work = assembleWork(job, { ...result, treatments }, { date: localDate(parts.clock()), number: null, chosen });
   const { bytes } = await drawWorkPaper(parts, `${id}-work`, work, job);
   const name = makeFileName(`${document.client.name} work sheets`, 'Work sheets', '.pdf');
   return { name, type: 'application/pdf', bytes };
+}
+
+/** The cut plans of a project as it is now: over accepted work, else over what is likely. Prices are not asked for. */
+async function readCutPlan(parts: DeskParts, id: string): Promise<Paper> {
+  if (id === 'accepted') return readAcceptedPlan(parts);
+  const document = parts.door.read((reading) => readDocument(reading, id));
+  const read = readJob(writeJob(document).wire);
+  if (!read.ok) throw badInput(read.faults);
+  const { bytes } = await drawCutPaper(parts, `${id}-cut`, read.job, workToOrder(read.job));
+  const name = makeFileName(`${document.client.name} cut plans`, 'Cut plans', '.pdf');
+  return { name, type: 'application/pdf', bytes };
+}
+
+/** One plan over the accepted work of every project. Throws NOT_FOUND while nothing is accepted. */
+async function readAcceptedPlan(parts: DeskParts): Promise<Paper> {
+  const documents = parts.door.read((reading) =>
+    listAcceptedProjects(reading).map((project) => readDocument(reading, project)),
+  );
+  const taken: string[] = [];
+  const [first, ...others] = documents.map((document): NamedJob => {
+    const read = readJob(writeJob(document).wire);
+    if (!read.ok) throw badInput(read.faults);
+    const name = freeName(document.client.name.trim() === '' ? document.project.name : document.client.name, taken);
+    taken.push(name);
+    return { name, job: read.job };
+  });
+  if (first === undefined) throw notFound('project', 'accepted');
+  const { bytes } = await drawCutPaperTogether(parts, 'accepted-cut', [first, ...others]);
+  return { name: 'Cut plans of accepted work.pdf', type: 'application/pdf', bytes };
 }
 
 async function readJobPaper(parts: DeskParts, id: string): Promise<Paper> {

@@ -20,6 +20,7 @@ import {
   settingsRecord,
   treatmentRecord,
 } from '../records/records.ts';
+import { TIERS } from '../words.ts';
 import { ERRORS, portfolioTrouble } from './errors.ts';
 
 const base = oc.errors(ERRORS);
@@ -194,6 +195,10 @@ export const contract = {
     priceJob: base.input(z.object({ text: z.string() })).output(wireResult),
     /** The proposal of a job file, in base64. */
     proposeJob: base.input(z.object({ text: z.string() })).output(z.object({ pdf: z.string(), pages: z.int() })),
+    /** The cut plans of a job file, in base64: of accepted work or of one option; of several, of what is accepted in all. */
+    drawCutPlan: base
+      .input(z.object({ texts: z.array(z.string()).min(1).max(100), tier: z.enum(TIERS).optional() }))
+      .output(z.object({ pdf: z.string(), pages: z.int() })),
     writeSchema: base.input(z.object({ of: z.enum(['job', 'result']) })).output(z.object({ schema: z.unknown() })),
   },
   samples: {

@@ -116,7 +116,7 @@ describe('the cut plan drawn', () => {
       flaws: [{ on: 'bolt', from: cm(620), to: cm(655) }],
       fixed: [{ cut: first.id, on: 'bolt', at: cm(64) }],
     });
-    expect(wordsOf(drawing)).toEqual(expect.arrayContaining(['flaw', 'A', '274 · fixed', '0 m', '1']));
+    expect(wordsOf(drawing)).toEqual(expect.arrayContaining(['flaw', 'remnant A', '274 · fixed', '0 m', '1']));
     const threads = flatten(drawing.shapes).filter((shape) => 'style' in shape && shape.style.stroke === 'thread');
     expect(threads.length).toBe(1);
     const chosen = draw(input, { selected: 'snug' });

@@ -6,7 +6,7 @@ import { sayFault } from '#shared/fault.ts';
 import type { Job } from '#shared/job.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import type { WireCutting } from '#shared/job-file/wire-cutting.ts';
-import type { WireJob, WireTreatment } from '#shared/job-file/wire-job.ts';
+import type { WireJob } from '#shared/job-file/wire-job.ts';
 
 export interface HouseGiven {
   /** Over 54 in wide face cloth without a repeat. */
@@ -26,9 +26,7 @@ export function houseOf({ cloth, windows, practice, cutting }: HouseGiven): Wire
     client: { name: 'Invented' },
     practice: { orderStep: '0.25 yd', ...practice },
     priceBook: 'example',
-    cloth: [
-      { id: 'face', role: 'face', width: 54, price: '42.00/yd', ...cloth } as NonNullable<WireJob['cloth']>[number],
-    ],
+    cloth: [{ id: 'face', role: 'face', width: 54, price: '42.00/yd', ...cloth }],
     ...(cutting === undefined ? {} : { cutting }),
     rooms: [
       {
@@ -53,7 +51,7 @@ export function houseOf({ cloth, windows, practice, cutting }: HouseGiven): Wire
               overlap: 0,
               stacks: { good: { behind: [] }, better: { behind: [] }, best: { behind: [] } },
               ...fields,
-            } as WireTreatment,
+            },
           ],
         })),
       },

@@ -36,7 +36,7 @@ const treatment: fc.Arbitrary<WireTreatment> = fc.oneof(
       quantity: fc.integer({ min: 1, max: 3 }),
       return: fc.constant(3.5),
       practice: fc.constantFrom({}, { widthRounding: 'half-up' as const }),
-      stacks: fc.constant({
+      stacks: fc.constant<WireTreatment['stacks']>({
         good: { behind: ['std-white'] },
         better: { behind: ['std-white'] },
         best: { behind: ['soft-blackout'] },

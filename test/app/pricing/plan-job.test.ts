@@ -154,7 +154,9 @@ describe('cloth on hand, flaws and cuts placed by hand', () => {
     const cut = plan.bolts[0]!.cuts.find(({ fixed: isFixed }) => isFixed);
     expect([cut?.label, inches(cut?.at ?? -1)]).toEqual(['Window 1 2', 30]);
     expect(inches(plan.ordered)).toBe(inches(plain.plan.ordered) + 30);
-    expect(plan.fixedCosts.map(({ cut: id, costs }) => [id, inches(costs)])).toEqual([['Room/Window 1/Panels#2', 30]]);
+    expect(plan.fixedCosts.map(({ cut: id, costs }) => [id, inches(costs)])).toEqual([
+      ['Room/Window 1/Panels#0002', 30],
+    ]);
   });
 
   it('a fixed cut of work that is not laid is left alone', () => {

@@ -1,0 +1,170 @@
+/** What is accepted, settled and kept at the desk, and the papers that rest on it. */
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { ticks } from '#shared/length.ts';
+import { houseOf } from '../../app/pricing/plan-house.ts';
+import { extractPages } from '../../app/documents/read-paper.ts';
+import { callDesk, makeTestDesk } from './test-desk.ts';
+import type { DeskClient, TestDesk } from './test-desk.ts';
+
+let desk: TestDesk;
+let client: DeskClient;
+beforeEach(() => {
+  desk = makeTestDesk();
+  client = callDesk(desk);
+});
+afterEach(() => desk.remove());
+
+const inches = (value: number) => ticks(value * 8128);
+const REPEAT = { repeat: { vertical: 27 } };
+
+async function importHouse(windows: readonly object[] = [{}, {}], cloth: object = REPEAT) {
+  const text = JSON.stringify(houseOf({ windows, cloth }));
+  const { projectId } = await client.jobs.importJob({ text });
+  const { rooms } = await client.projects.readProject({ id: projectId });
+  const treatments = rooms.flatMap((room) => room.openings.flatMap((opening) => opening.treatments));
+  return { projectId, treatments };
+}
+
+/** The words of a paper, each line break a space. */
+async function readWords(kind: string, id: string): Promise<string> {
+  const paper = await desk.desk.readPaper(kind, id);
+  return (await extractPages(new Uint8Array(paper!.bytes))).join(' ').replace(/\s+/gu, ' ');
+}
+
+async function readPlan(projectId: string) {
+  const { text } = await client.jobs.exportJob({ projectId });
+  return client.jobs.priceJob({ text });
+}
+
+describe('a plan is laid again', () => {
+  test('after each acceptance and each decline, and prices stay as they were', async () => {
+    const { projectId, treatments } = await importHouse();
+    const before = await readPlan(projectId);
+    expect(before.accepted).toBeUndefined();
+    const [one, two] = treatments;
+    await client.treatments.editTreatment({ id: one!.id, changes: { decision: 'good' } });
+    // The worked example, once and then twice: 12¾ yd, 24¾ yd.
+    expect((await readPlan(projectId)).accepted?.map(({ orderYards }) => orderYards)).toEqual([12.75]);
+    await client.treatments.editTreatment({ id: two!.id, changes: { decision: 'best' } });
+    const both = await readPlan(projectId);
+    expect(both.accepted?.map(({ orderYards }) => orderYards)).toEqual([24.75]);
+    expect(both.totals).toEqual(before.totals);
+    await client.treatments.editTreatment({ id: two!.id, changes: { decision: 'declined' } });
+    const declined = await readPlan(projectId);
+    expect(declined.accepted?.map(({ orderYards }) => orderYards)).toEqual([12.75]);
+    expect(declined.plan.map(({ orderYards }) => orderYards)).toEqual([12.75, 12.75, 12.75]);
+    const verbs = (await client.history.listHistory({ projectId })).map(({ entity, verb }) => `${entity} ${verb}`);
+    expect(verbs).toContain('treatment edited');
+  });
+
+  test('after a flaw, and as it was when the flaw is taken away and put back', async () => {
+    const { projectId } = await importHouse();
+    const whole = (await readPlan(projectId)).plan[0]!.yards;
+    const cutting = await client.cuttings.addCutting({
+      projectId,
+      cloth: 'face',
+      fields: { flaws: [{ on: 'bolt 1', from: inches(200), to: inches(230) }] },
+    });
+    const flawed = (await readPlan(projectId)).plan[0]!.yards;
+    expect(flawed).toBeGreaterThan(whole);
+    await client.cuttings.removeCutting({ id: cutting.id });
+    expect((await readPlan(projectId)).plan[0]!.yards).toBe(whole);
+    await client.cuttings.restoreCutting({ id: cutting.id });
+    expect((await readPlan(projectId)).plan[0]!.yards).toBe(flawed);
+  });
+
+  test('with a remnant on the shelf, used first; a renamed window keeps its fixed cut', async () => {
+    const { projectId, treatments } = await importHouse();
+    await client.remnants.addRemnant({ projectId, fields: { cloth: 'face', length: inches(460), name: 'End' } });
+    // One treatment of 424 in from its place comes out of the remnant, less the repeat set aside.
+    expect((await readPlan(projectId)).plan[0]!.yards).toBeCloseTo(424 / 36, 4);
+    await client.cuttings.addCutting({
+      projectId,
+      cloth: 'face',
+      fields: { fixed: [{ treatmentId: treatments[1]!.id, cut: 1, on: 'bolt 1', at: inches(54), x: null }] },
+    });
+    await client.treatments.editTreatment({ id: treatments[1]!.id, changes: { name: 'Drapery' } });
+    const { text } = await client.jobs.exportJob({ projectId });
+    expect(JSON.parse(text)).toMatchObject({ cutting: { fixed: [{ treatment: 'Room/Window 2/Drapery', at: 54 }] } });
+    expect((await readPlan(projectId)).plan[0]!.yards).toBeCloseTo((424 + 54) / 36, 4);
+  });
+
+  test('a fixed cut of a treatment that is taken away is left out, and there again when it comes back', async () => {
+    const { projectId, treatments } = await importHouse();
+    const id = treatments[1]!.id;
+    const fixed = [{ treatmentId: id, cut: 1, on: 'bolt 1', at: inches(54), x: null }];
+    await client.cuttings.addCutting({ projectId, cloth: 'face', fields: { fixed } });
+    const before = await readPlan(projectId);
+    await client.treatments.removeTreatment({ id });
+    expect((await readPlan(projectId)).plan[0]!.yards).toBeCloseTo(424 / 36, 4);
+    await client.treatments.restoreTreatment({ id });
+    expect(await readPlan(projectId)).toEqual(before);
+  });
+});
+
+test('the decorator’s own remnants lie there for every project, and a project’s own cloth hides them', async () => {
+  const own = await client.cloth.addCloth({
+    projectId: null,
+    fields: { code: 'face', name: 'Own', width: inches(54), price: '9/yd' },
+  });
+  await client.remnants.addRemnant({
+    projectId: null,
+    fields: { cloth: own.code, length: inches(460), name: 'Shelf' },
+  });
+  const { projectId } = await importHouse();
+  const { text } = await client.jobs.exportJob({ projectId });
+  expect(JSON.parse(text)).not.toHaveProperty('cutting');
+  expect((await client.projects.readProject({ id: projectId })).remnants.map(({ name }) => name)).toEqual(['Shelf']);
+});
+
+test('a proposal is made whatever is wrong with the cloth on hand, and says nothing of what the plan saves', async () => {
+  const { projectId } = await importHouse();
+  await client.cuttings.addCutting({
+    projectId,
+    cloth: 'face',
+    fields: { bolts: [{ name: 'short', length: inches(50), dyeLot: '', startsAt: null }] },
+  });
+  const { text } = await client.jobs.exportJob({ projectId });
+  await expect(client.jobs.priceJob({ text })).rejects.toMatchObject({ code: 'BAD_INPUT' });
+  const proposal = await client.proposals.makeProposal({ projectId });
+  const words = await readWords('proposal', proposal.id);
+  expect(words).not.toMatch(/laid together|cut plan|reserve for flaws/iu);
+});
+
+describe('papers', () => {
+  test('the cut plan of a project: of what is likely, then of what is accepted', async () => {
+    const { projectId, treatments } = await importHouse();
+    const paper = await desk.desk.readPaper('cut-plan', projectId);
+    expect(paper).toMatchObject({ name: 'Invented cut plans.pdf', type: 'application/pdf' });
+    const likely = await readWords('cut-plan', projectId);
+    expect(likely).toContain('It is for reference');
+    expect(likely).toContain('Window 2 4');
+    await client.treatments.editTreatment({ id: treatments[0]!.id, changes: { decision: 'good' } });
+    const accepted = await readWords('cut-plan', projectId);
+    expect(accepted).toContain('everything that the client accepted');
+    expect(accepted).not.toContain('Window 2');
+    expect(await desk.desk.readPaper('cut-plan', 'nobody')).toBeNull();
+    expect(await readWords('cut-plan', 'accepted')).toContain('Invented, Window 1 4');
+  });
+
+  test('one plan over all accepted projects: none while nothing is accepted', async () => {
+    expect(await desk.desk.readPaper('cut-plan', 'accepted')).toBeNull();
+    for (const length of [84, 90]) {
+      const { treatments } = await importHouse([{ finishedLength: length, arrangement: 'single', widths: 1.5 }], {});
+      await client.treatments.editTreatment({ id: treatments[0]!.id, changes: { decision: 'good' } });
+    }
+    const words = await readWords('cut-plan', 'accepted');
+    expect(words).toContain('Invented and Invented 2');
+    expect(words).toContain('Four cuts of two treatments on one piece');
+  });
+
+  test('work sheets are of the option accepted, and none of declined work', async () => {
+    const stacks = { good: { behind: ['std-white'] }, best: { behind: ['soft-blackout'] } };
+    const { projectId, treatments } = await importHouse([{ stacks }, { stacks }]);
+    await client.treatments.editTreatment({ id: treatments[0]!.id, changes: { decision: 'best' } });
+    await client.treatments.editTreatment({ id: treatments[1]!.id, changes: { decision: 'declined' } });
+    const words = await readWords('work-sheets', projectId);
+    expect(words).toContain('sheet 1 of 1');
+    expect(words).toContain('Soft blackout');
+  });
+});
