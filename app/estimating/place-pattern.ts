@@ -38,8 +38,8 @@ export function placePattern(
   const turn = headingTurn(panels, lined);
   // Washing takes its share of the repeat as of the cloth: on the bolt the same way is longer.
   const way = below + turn;
-  const onBolt =
-    way < 0 ? -upForShrinkage(ticks(-way), practice.shrinkage) : upForShrinkage(ticks(way), practice.shrinkage);
+  const washed = upForShrinkage(ticks(Math.abs(way)), practice.shrinkage);
+  const onBolt = way < 0 ? 0 - washed : washed;
   return {
     place: pattern.place,
     phase: intoRepeat(motif - onBolt, size),

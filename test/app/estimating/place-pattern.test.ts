@@ -77,7 +77,7 @@ describe('a placed motif', () => {
       { place: 'level', level: 42 },
       { cloth: { repeat: { ...repeat, match: 'half-drop' } }, panels: { fullness: 3 } },
     );
-    const phases = (given: PanelsCase): readonly unknown[] => {
+    const phases = (given: PanelsCase): (number | string | null)[] => {
       const { panels, face } = readPanels(given);
       return [...new Set(cutsOfPanels(panels, estimateCase(given), face, []).map(({ phase }) => phase))];
     };
@@ -152,7 +152,7 @@ describe('a placed motif', () => {
     ],
     ['a level for another place', placed({ place: 'hem', level: 42 }), /pattern\.level.*at the hem/],
   ] as const)('%s is refused by field', (_, given, told) => {
-    const read = readJob(jobOf(given as PanelsCase));
+    const read = readJob(jobOf(given));
     expect(read.ok).toBe(false);
     if (!read.ok) expect(read.faults.map(({ path, wrong }) => `${path} ${wrong}`).join('\n')).toMatch(told);
   });

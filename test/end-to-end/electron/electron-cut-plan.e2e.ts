@@ -16,6 +16,8 @@ describe('the cut plan in Electron', () => {
     await page.getByRole('link', { name: 'Cut plan', exact: true }).click();
     const cloth = page.getByRole('region', { name: 'Larch stripe', exact: true });
     await cloth.getByRole('button', { name: /^East window 1:/ }).waitFor();
-    await expect.poll(() => cloth.textContent()).toMatch(/no layout of these cuts takes less|No layout takes less than/);
+    await expect
+      .poll(() => cloth.textContent())
+      .toMatch(/no layout of these cuts takes less|No layout takes less than/);
   });
 });
