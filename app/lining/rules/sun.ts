@@ -28,6 +28,7 @@ export const SUN_RULES: readonly Rule[] = [
     id: 'unlined-in-sun',
     cause: 'fading',
     level: 'note',
+    to: 'client',
     where: AT_GLASS,
     when: (f) => f.unlined && f.strongSun,
     says: () => 'Unlined at a sunny window the face takes all the fading itself.',
@@ -46,6 +47,7 @@ export const SUN_RULES: readonly Rule[] = [
     id: 'silk-interline',
     cause: 'silk',
     level: 'note',
+    to: 'client',
     where: AT_GLASS,
     when: (f) => f.silk && !f.unlined && !f.interlined && mayInterline(f),
     says: () => 'Silk hangs and lasts best with an interlining behind it.',
@@ -55,6 +57,7 @@ export const SUN_RULES: readonly Rule[] = [
     id: 'silk-leading-edge',
     cause: 'silk-edge',
     level: 'note',
+    to: 'client',
     where: AT_GLASS,
     when: (f) => f.silk && f.strongSun,
     says: () =>

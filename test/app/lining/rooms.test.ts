@@ -80,7 +80,7 @@ const CHECKLIST: readonly (readonly [string, (option: Option) => boolean, (optio
     (o) => CHILD.includes(o.at.room.use) && place(o) === 'window',
     (o) => o.rules.some((rule) => /cord/.test(rule)),
   ],
-  ['heat below is flagged', (o) => o.at.opening.heatSourceBelow, (o) => o.rules.includes('heat-source-below')],
+  ['heat below is flagged', (o) => o.at.opening.heatSourceBelow, (o) => o.rules.some((rule) => /^heat-/.test(rule))],
   [
     'a public room is told of flame tests and ways out',
     (o) => o.at.room.use === 'public',

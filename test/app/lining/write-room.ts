@@ -6,6 +6,7 @@ import { explainFamily } from '#app/lining/explain-stack.ts';
 import { judgeOpening } from '#app/lining/judge-opening.ts';
 import type { HungTreatment } from '#app/lining/judge-opening.ts';
 import { listReadings } from '#app/lining/list-readings.ts';
+import { isUnlit } from '#app/lining/reckon-stack.ts';
 import { placeOf } from '#app/lining/place-of-kind.ts';
 import { behindOf, faceOf } from '#app/pricing/job-pricing.ts';
 import type { JobPricing } from '#app/pricing/job-pricing.ts';
@@ -103,10 +104,16 @@ function writeTreatment({ treatment, result, choose, hung }: StudiedTreatment): 
   const chosen = chooseStacks(choose);
   const asked = TIERS.every((tier) => result.tiers[tier].chosen === null);
   const whyNot = asked || chosen.notChosen === null ? [] : [chosen.notChosen.why];
+  const onTable = TIERS.map((tier) => result.tiers[tier].stack.behind.join('+'));
   const askedBlackout = (['blackout-3-pass', 'blackout-soft'] as const)
     .map((family) => explainFamily(choose, chosen, family))
-    .filter((each) => each.verdict !== 'chosen' && each.behind.join('+') !== chosen.notChosen?.behind.join('+'));
-  const blackout = placeOf(treatment.kind) === 'away' ? [] : askedBlackout.map((each) => each.says);
+    .filter(
+      (each) =>
+        each.verdict !== 'chosen' &&
+        !onTable.includes(each.behind.join('+')) &&
+        each.behind.join('+') !== chosen.notChosen?.behind.join('+'),
+    );
+  const blackout = isUnlit(placeOf(treatment.kind)) ? [] : askedBlackout.map((each) => each.says);
   const readings = listReadings(hung.input).map(
     (each) =>
       `- ${each.label}: ${round(each.value)}${unit(each.unit)} (${round(each.range[0])} to ${round(each.range[1])}). Rests on: ${each.rests}.`,
@@ -123,11 +130,15 @@ function writeTreatment({ treatment, result, choose, hung }: StudiedTreatment): 
 
 function writeTier(name: string, tier: TierResult): string {
   const { words, advice } = tier.judgement;
-  const told = Object.entries(words).map(([reading, { words: said, figure }]) => {
+  // What no daylight is behind has only its body to tell of.
+  const shown = Object.entries(words).filter(
+    ([reading]) => reading === 'body' || words.fade.words !== 'no sun behind it',
+  );
+  const told = shown.map(([reading, { words: said, figure }]) => {
     const figures = figure === '' ? '' : ` (${figure})`;
     return `${reading} ${said}${figures}`;
   });
-  const who = tier.chosen === null ? 'Given by hand.' : tier.chosen.why;
+  const who = tier.chosen === null ? 'Asked for by hand.' : tier.chosen.why;
   return [
     `### ${name}: ${tier.title}`,
     tier.says,
