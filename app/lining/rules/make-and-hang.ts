@@ -183,8 +183,8 @@ export const MAKE_RULES: readonly Rule[] = [
     cause: 'hang-weight',
     level: 'caution',
     when: (f) => f.r.hangKgPerMetre >= HEAVY_PER_METRE || f.r.hangKg >= HEAVY_IN_ALL,
-    says: (f) =>
-      `Heavy, about ${f.r.say.weight(f.r.hangKg)} of cloth: the rod maker's rating and a competent installer decide rod, brackets and fixing into structure.`,
+    says: () =>
+      "Heavy on the rod: the rod maker's rating and a competent installer decide rod, brackets and fixing into structure.",
     rests: (f) => `computed: ${f.r.say.weight(f.r.hangKg)} of cloth as it hangs; guidance only`,
   },
 ];

@@ -10,16 +10,14 @@ const SLEEPING_ROOMS: readonly RoomUse[] = ['bedroom', 'nursery', 'child'];
 /** Within this share of the limit between the two tests an assumed weight decides nothing. */
 const NEAR = 0.1;
 const TEST_1_TO = 700;
-const MOST_NAMED = 40;
 
 function nearLimit(gsm: number): string {
   return Math.abs(gsm - TEST_1_TO) <= NEAR * TEST_1_TO ? ', near the limit between the two tests: weigh the cloth' : '';
 }
 
-/** `larch print and standard lining, white`; of many, how many. */
+/** `; no certificate is known of larch print and standard lining, white`. */
 function sayUntested(f: RuleFacts): string {
-  const names = f.untested.map(lower);
-  return names.length > 1 && names.join().length > MOST_NAMED ? `its ${names.length} cloths` : sayList(names);
+  return f.untested.length === 0 ? '' : `; no certificate is known of ${sayList(f.untested.map(lower))}`;
 }
 
 /** What is said always, and to whom. Local law and the makers decide, never the program. */
@@ -75,10 +73,10 @@ export const SAFETY_RULES: readonly Rule[] = [
       const method = nfpaMethod(f.r.gsm, f.coated);
       return f.allCertified
         ? `Each cloth is certified, but layers that pass alone may fail together: have the stack tested (NFPA 701 test ${method} where that code holds).`
-        : `The whole stack has to pass the flame test of local code and the authority having jurisdiction (often NFPA 701 test ${method}). None is known of ${sayUntested(f)}.`;
+        : `The whole stack has to pass the flame test of local code and the authority having jurisdiction (often NFPA 701 test ${method}). Not each cloth here has a certificate of its own.`;
     },
     rests: (f) =>
-      `about ${f.r.say.areaWeight(f.r.gsm)}${nearLimit(f.r.gsm)}; NFPA 701: test 1 to 700 g/m² (21 oz/yd²), test 2 above and for vinyl-coated blackout; BS 5867-2 types B and C in Britain; layers that pass alone may fail together (NISTIR 89-4138); the authority having jurisdiction decides`,
+      `about ${f.r.say.areaWeight(f.r.gsm)}${nearLimit(f.r.gsm)}; NFPA 701: test 1 to 700 g/m² (21 oz/yd²), test 2 above and for vinyl-coated blackout; BS 5867-2 types B and C in Britain; layers that pass alone may fail together (NISTIR 89-4138)${sayUntested(f)}; the authority having jurisdiction decides`,
   },
   {
     id: 'ways-out',

@@ -182,8 +182,8 @@ describe('names and sentences', () => {
     const inter = judge(starters('inter-med', 'std-white'));
     expect(compareStacks(lined, inter)).toEqual([
       'by day the light is dim',
-      'its colours look a touch warmer by day',
-      'nine tenths of the fading is kept off',
+      "the cloth's colours look a touch warmer by day",
+      'four fifths of the fading is kept off',
       'clearly more warmth in winter',
       'full in the hand',
     ]);
