@@ -49,7 +49,7 @@ export function sayAgainst(left: Contender, chosen: readonly Contender[], contes
   const place = placeOf(treatment.kind);
   const darkens = (each: Contender): boolean => each.behind.some(isDarkCloth);
   if (place === 'window' && needs.dark === 0 && darkens(left) && !chosen.some(darkens))
-    return `it darkens ${sayWhat(use, treatment.kind)}, and nobody asked for darkness: it may be asked for.`;
+    return `it darkens ${sayWhat(use, treatment.kind)}, and nobody asked for darkness.`;
   const against = speaksAgainst(left, chosen);
   if (against !== undefined) return lower(against.says);
   const make = makeOf(treatment);

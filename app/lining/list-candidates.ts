@@ -104,7 +104,8 @@ function windowStacks(
     [standard],
     [lining('dim-out')],
     [lining('combination')],
-    ...(shade ? [] : [[lining('blackout-3-pass')]]),
+    // A wave runs on carriers and takes nothing stiff.
+    ...(shade || treatment.heading === 'wave' ? [] : [[lining('blackout-3-pass')]]),
     [lining('blackout-soft')],
     ...(face.family === 'sheer' || NOT_INTERLINED.includes(treatment.heading) ? blackBehind : []),
   ];

@@ -48,9 +48,9 @@ export const WARMTH_WORDS: readonly Step[] = [
 ];
 
 export const FADES_LITTLE = 'nearly all kept off';
-/** Each at the least what it says: no share is rounded up. */
+/** Each at the least what it says, by the whole per cent that is printed beside it. */
 export const FADE_WORDS: readonly Step[] = [
-  { from: 0.95, words: FADES_LITTLE },
+  { from: 0.945, words: FADES_LITTLE },
   { from: 0.895, words: 'nine tenths kept off' },
   { from: 0.795, words: 'four fifths kept off' },
   { from: 0.745, words: 'three quarters kept off' },

@@ -24,7 +24,7 @@ export const CARE_RULES: readonly Rule[] = [
   },
   {
     id: 'napped-in-damp',
-    cause: 'damp',
+    cause: 'damp-nap',
     level: 'note',
     to: 'client',
     costs: 0.3,

@@ -59,7 +59,7 @@ export const SAFETY_RULES: readonly Rule[] = [
     where: ANYWHERE,
     when: (f) => f.use === 'public' && f.clothingRule !== null,
     says: (f) =>
-      `The certificate of ${f.clothingRule ?? 'a cloth'} is under a rule for clothing (16 CFR 1610): it proves nothing for drapery.`,
+      `The certificate of ${f.clothingRule ?? 'a cloth'} is under a rule for clothing (16 CFR 1610) and proves nothing here: the whole stack is tested as local code and the authority having jurisdiction ask.`,
     rests:
       '16 CFR 1610 is about clothing; the whole stack has to comply, and the authority having jurisdiction decides',
   },

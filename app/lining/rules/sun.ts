@@ -48,6 +48,7 @@ export const SUN_RULES: readonly Rule[] = [
     cause: 'silk',
     level: 'note',
     to: 'client',
+    costs: 0.05,
     where: AT_GLASS,
     when: (f) => f.silk && !f.unlined && !f.interlined && mayInterline(f),
     says: () => 'Silk hangs and lasts best with an interlining behind it.',

@@ -79,8 +79,8 @@ function study(room: Room, opening: Opening, treatment: Treatment, pricing: JobP
 }
 
 /** The page. Prices are left out: they are checked elsewhere. */
-export function writeRoom(job: Job): string {
-  const parts = studyRoom(job).map((studied) => writeOpening(studied));
+export function writeRoom(job: Job, about: string): string {
+  const parts = [`*${about}*`, ...studyRoom(job).map((studied) => writeOpening(studied))];
   return `${parts.join('\n\n')}\n`;
 }
 
