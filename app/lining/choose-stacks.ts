@@ -61,7 +61,7 @@ interface Ranked extends Candidate {
 }
 
 /** May be asked for, but is not thought of by itself (common practice). */
-const UNWISE: readonly string[] = ['napped-in-damp', 'interlining-kitchen', 'interlining-damp'];
+const UNWISE: readonly string[] = ['napped-in-damp', 'interlining-kitchen', 'interlining-damp', 'more-than-it-needs'];
 
 type Tiers = Readonly<Record<Tier, Ranked>>;
 
@@ -83,7 +83,9 @@ export function chooseStacks(input: ChooseInput): ChosenStacks {
       Number(b.effort > most) - Number(a.effort > most) || b.judgement.readings.light - a.judgement.readings.light,
   );
   const wanted = TIERS.filter((tier) => input.given?.[tier] === undefined);
-  const open = fillUp([standFor(lit), lit, standFor(dim), dim, allowed], wanted.length);
+  // Of a cornice the padding is chosen, thin or thick, and no light tells two of them apart.
+  const unlike = placeOf(input.treatment.kind) === 'board' ? [] : [standFor(lit)];
+  const open = fillUp([...unlike, lit, standFor(dim), dim, allowed], wanted.length);
   const efforts = effortsFor(input.face, needs, placeOf(input.treatment.kind));
   const mustBeDark = needs.dark >= MUST_BE_DARK;
   const usual = pickTiers(open, wanted, efforts, mustBeDark, stepOf(input, needs));

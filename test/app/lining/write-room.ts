@@ -104,15 +104,17 @@ function writeTreatment({ treatment, result, choose, hung }: StudiedTreatment): 
   const chosen = chooseStacks(choose);
   const asked = TIERS.every((tier) => result.tiers[tier].chosen === null);
   const whyNot = asked || chosen.notChosen === null ? [] : [chosen.notChosen.why];
-  const onTable = TIERS.map((tier) => result.tiers[tier].stack.behind.join('+'));
+  const table = {
+    ...chosen,
+    stacks: {
+      good: { behind: result.tiers.good.stack.behind, why: '' },
+      better: { behind: result.tiers.better.stack.behind, why: '' },
+      best: { behind: result.tiers.best.stack.behind, why: '' },
+    },
+  };
   const askedBlackout = (['blackout-3-pass', 'blackout-soft'] as const)
-    .map((family) => explainFamily(choose, chosen, family))
-    .filter(
-      (each) =>
-        each.verdict !== 'chosen' &&
-        !onTable.includes(each.behind.join('+')) &&
-        each.behind.join('+') !== chosen.notChosen?.behind.join('+'),
-    );
+    .map((family) => explainFamily(choose, table, family))
+    .filter((each) => each.verdict !== 'chosen' && each.behind.join('+') !== chosen.notChosen?.behind.join('+'));
   const blackout = isUnlit(placeOf(treatment.kind)) ? [] : askedBlackout.map((each) => each.says);
   const readings = listReadings(hung.input).map(
     (each) =>
