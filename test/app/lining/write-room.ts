@@ -80,7 +80,7 @@ function study(room: Room, opening: Opening, treatment: Treatment, pricing: JobP
 
 /** The page. Prices are left out: they are checked elsewhere. */
 export function writeRoom(job: Job, about: string): string {
-  const parts = [`*${about}*`, ...studyRoom(job).map((studied) => writeOpening(studied))];
+  const parts = [`_${about}_`, ...studyRoom(job).map((studied) => writeOpening(studied))];
   return `${parts.join('\n\n')}\n`;
 }
 
