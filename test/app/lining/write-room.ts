@@ -147,7 +147,9 @@ function writeTier(name: string, tier: TierResult): string {
     `Why: ${who}`,
     `${told.join('; ')}.`,
     advice.map((each) => `- ${each.level} (${each.rule}): ${each.says}`).join('\n'),
-  ].join('\n\n');
+  ]
+    .filter((text) => text !== '')
+    .join('\n\n');
 }
 
 /** Drawn and open, where more than one hangs before the window. */
