@@ -1,5 +1,5 @@
 /** A proposal as pages of items: the first page, a section for each window, what to heed, and where to sign. */
-import type { PaperNote, ProposalPaper } from '#app/proposal/proposal-paper.ts';
+import type { PaperNote, PaperWindow, ProposalPaper } from '#app/proposal/proposal-paper.ts';
 import { keep } from './block.ts';
 import { heightOf, makeFlow } from './flow-pages.ts';
 import type { FontSet } from './font-set.ts';
@@ -23,13 +23,13 @@ export function layOutProposal(paper: ProposalPaper, frame: PageFrame, fonts: Fo
   const moved: PaperNote[] = [];
   paper.windows.forEach((window, i) => {
     flow.startPage();
-    const { blocks, repeat, notes } = layOutWindow(window, i, fonts);
+    const { blocks, repeat, cautions, notes } = layOutWindow(window, i, fonts);
     flow.add(blocks, repeat);
-    // Where the window's page has no room left, its notes go to those for all, under its name.
+    flow.add(cautions);
+    // Where no room is left the other notes go to those for all, under the window's name.
     const [first] = notes;
     if (first !== undefined && first.before + heightOf(notes) <= flow.roomLeft()) flow.add(notes);
-    else
-      moved.push(...window.notes.map((note) => ({ ...note, about: aboutWindow(window.room, window.opening, note) })));
+    else moved.push(...notesLeft(window));
   });
 
   flow.startPage();
@@ -57,6 +57,9 @@ export function layOutProposal(paper: ProposalPaper, frame: PageFrame, fonts: Fo
   }));
 }
 
-function aboutWindow(room: string, opening: string, note: PaperNote): string {
-  return note.about === '' ? `${room}, ${opening}` : `${room}, ${opening} (${note.about})`;
+function notesLeft({ room, opening, notes }: PaperWindow): readonly PaperNote[] {
+  const place = `${room}, ${opening}`;
+  return notes
+    .filter(({ level }) => level === undefined)
+    .map((note) => ({ ...note, about: note.about === '' ? place : `${place} (${note.about})` }));
 }

@@ -1,5 +1,5 @@
 /** One window: its wall to scale, and three options side by side whose rows align, so that they can be read across. */
-import type { PaperOption, PaperReading, PaperWindow } from '#app/proposal/proposal-paper.ts';
+import type { PaperNote, PaperOption, PaperReading, PaperWindow } from '#app/proposal/proposal-paper.ts';
 import type { Shape } from '#app/drawing/shape.ts';
 import { after, artifact, beside, figureItem, keep, ruleShape, stack, textBlock, textBlocks } from './block.ts';
 import type { Block } from './block.ts';
@@ -19,6 +19,8 @@ export interface WindowBlocks {
   readonly blocks: readonly Block[];
   /** Heads the options again where they run over a page. */
   readonly repeat: Block;
+  /** Under the options, over the page where it has no room for them. */
+  readonly cautions: readonly Block[];
   /** Set on the window's page where it has room for them. */
   readonly notes: readonly Block[];
 }
@@ -28,10 +30,11 @@ export function layOutWindow(window: PaperWindow, index: number, fonts: FontSet)
   const titles = titleRows(window, field, fonts);
   const blocks = [
     ...openingHead(window, field, fonts),
+    ...ownNotes(window, field, fonts, 'stop'),
     {
       height: window.elevation.height,
       items: [figureItem(window.elevation, `${field}.elevation`, (CONTENT_WIDTH - window.elevation.width) / 2, 0)],
-      before: 10,
+      before: 5,
       keepWithNext: true,
     },
     ...titles,
@@ -43,25 +46,36 @@ export function layOutWindow(window: PaperWindow, index: number, fonts: FontSet)
       style: STYLES.reading,
       width: CONTENT_WIDTH,
       fonts,
-      before: 12,
+      before: 8,
     }),
   ];
-  return { blocks, repeat: after(stack(titles), 6), notes: ownNotes(window, field, fonts) };
+  return {
+    blocks,
+    repeat: after(stack(titles), 6),
+    cautions: ownNotes(window, field, fonts, 'caution'),
+    notes: ownNotes(window, field, fonts),
+  };
 }
 
-/** What to heed at this window alone, in running text: each option named once. */
-function ownNotes(window: PaperWindow, field: string, fonts: FontSet): readonly Block[] {
-  return window.notes.flatMap((note, i) =>
-    textBlocks({
+/** What to heed at this window, in running text: each option named once. Stops stand over the options, the others under them. */
+function ownNotes(window: PaperWindow, field: string, fonts: FontSet, level?: PaperNote['level']): readonly Block[] {
+  return window.notes.flatMap((note, i) => {
+    if (note.level !== level) return [];
+    return textBlocks({
       text: note.says,
-      lead: note.about === '' ? 'Please note.' : `Please note, for ${note.about}.`,
+      lead: leadOf(note),
       field: `${field}.notes[${i}]`,
-      style: STYLES.reading,
+      style: STYLES.smallInk,
       width: CONTENT_WIDTH,
       fonts,
-      before: 3,
-    }),
-  );
+      before: level === 'stop' ? 6 : 2,
+    });
+  });
+}
+
+function leadOf({ about, level }: PaperNote): string {
+  const lead = level === 'stop' ? 'Not advised' : 'Please note';
+  return about === '' ? `${lead}.` : `${lead}, for ${about}.`;
 }
 
 function rowOf(blocks: readonly Block[], before = 0): Block {

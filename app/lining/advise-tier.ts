@@ -11,6 +11,9 @@ import { lower } from './say-number.ts';
 import { sayStrengths, sayWhat } from './say-why.ts';
 import { scoreStack, weighNeeds } from './weigh-needs.ts';
 
+/** More than any score. */
+const STOPPED = 1000;
+
 export interface AdvisedStack {
   readonly behind: readonly BackCloth[];
   readonly title: string;
@@ -37,14 +40,16 @@ export function adviseTier(input: AdviseInput): { readonly tier: Tier; readonly 
   const rank = (tier: Tier): number => {
     const { judgement, behind } = input.tiers[tier];
     const stopped = judgement.advice.some((advice) => advice.level === 'stop');
-    return scoreStack(judgement, needs, make, behind, place) - (stopped ? 1000 : 0);
+    return scoreStack(judgement, needs, make, behind, place) - (stopped ? STOPPED : 0);
   };
   const best = TIERS.reduce((found, each) => (rank(each) > rank(found) ? each : found));
   const asGood = TIERS.filter((each) => rank(each) >= rank(best) - AS_GOOD);
   const tier = byPurse(input.room.budget ?? null, best, asGood);
   const { title, judgement } = input.tiers[tier];
   const strengths = sayStrengths(judgement, needs, make, place);
-  const answers = `${title} answers ${sayWhat(input.room.use, input.treatment.kind)}`;
+  const none = TIERS.every((each) => rank(each) < -STOPPED / 2);
+  const lead = none ? 'None of the three is to be made as it is asked for; of them ' : '';
+  const answers = `${none ? lead + lower(title) : title} answers ${sayWhat(input.room.use, input.treatment.kind)}`;
   if (tier === best) return { tier, why: `${answers} best: ${strengths}.` };
   const other = lower(input.tiers[best].title);
   const wished =

@@ -51,9 +51,18 @@ export const IDEAL_BODY: Readonly<Record<MakeKind, number>> = {
 const IDEAL_ON_BOARD = 3.6;
 const IDEAL_AWAY = 2.3;
 
-export function idealBody(make: MakeKind, place: Place): number {
+/** Pleats stand as well from firmer cloth, up to this much, and flat things hang as well. */
+const FIRMER: Readonly<Partial<Record<MakeKind, number>>> = { pleated: 0.8, flat: 0.4 };
+
+/** How far a body is from what the make asks, either way. */
+export function bodyOff(body: number, make: MakeKind, place: Place): number {
+  const ideal = idealBody(make, place);
+  return body < ideal ? ideal - body : Math.max(0, body - ideal - (FIRMER[make] ?? 0));
+}
+
+function idealBody(make: MakeKind, place: Place): number {
   if (place === 'away') return IDEAL_AWAY;
-  return place === 'top' && make === 'flat' ? IDEAL_ON_BOARD : IDEAL_BODY[make];
+  return (place === 'top' || place === 'board') && make === 'flat' ? IDEAL_ON_BOARD : IDEAL_BODY[make];
 }
 
 /** A layer stiffer than this gathers and pleats badly. */

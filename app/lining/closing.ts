@@ -39,6 +39,16 @@ export function floorClearance(opening: JudgedOpening, treatment: JudgedTreatmen
   return opening.sill + opening.height + treatment.mount.above - treatment.finishedLength;
 }
 
+/**
+ * It closes over the window and hangs below the sill, where a heat source stands: the heat is shut behind the cloth, and no
+ * clearance in front of it can be kept.
+ */
+export function hangsBeforeHeat(opening: JudgedOpening, treatment: JudgedTreatment): boolean {
+  if (!opening.heatSourceBelow || treatment.arrangement === 'pair-stationary') return false;
+  const belowSill = treatment.finishedLength - treatment.mount.above - opening.height;
+  return placeOf(treatment.kind) === 'window' && belowSill > CLOSED_WITHIN;
+}
+
 /** Classes of `light-and-heat` section 3. `pelmet`: another treatment's board or box closes the top. */
 export function classifyClosing(opening: JudgedOpening, treatment: JudgedTreatment, pelmet = false): Closing {
   const clearance = floorClearance(opening, treatment);
@@ -71,7 +81,8 @@ function closingClass(
   closed: { readonly sides: boolean; readonly top: boolean; readonly bottom: boolean; readonly pelmet: boolean },
 ): ClosingClass {
   const place = placeOf(treatment.kind);
-  if (place !== 'window') return place;
+  if (place === 'top' || place === 'board') return 'top';
+  if (place === 'away') return 'away';
   if (treatment.arrangement === 'pair-stationary') return 'stationary';
   if (treatment.cafe === true) return 'open';
   if (POLE_HEADINGS.includes(treatment.heading) && !closed.pelmet) return 'open';

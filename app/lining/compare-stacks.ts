@@ -3,7 +3,16 @@ import type { Judgement } from '#shared/result.ts';
 import { NOTICED, sayDay, sayFading, sayLayers } from './describe-stack.ts';
 import type { DescribedStack } from './describe-stack.ts';
 import { lower, sayList } from './say-number.ts';
-import { AS_BY_NIGHT, NEARLY_AS_BY_NIGHT, NOT_AT_WINDOW, TOP_ONLY } from './say-readings.ts';
+import {
+  AS_BY_NIGHT,
+  BOX,
+  DARK_WORDS,
+  DOES_NOT_DRAW,
+  HEAT_BEHIND,
+  NEARLY_AS_BY_NIGHT,
+  NOT_AT_WINDOW,
+  TOP_ONLY,
+} from './say-readings.ts';
 
 /** The readings stand below: beside them three differences are enough. */
 const MOST_SAID = 3;
@@ -33,11 +42,12 @@ export function compareStacks(before: Judgement, after: Judgement, unlined = fal
 
 function sayLightApart(before: Judgement, after: Judgement): readonly string[] {
   const [a, b] = [before.words.light, after.words.light];
-  if (b.words === NOT_AT_WINDOW || b.words === TOP_ONLY) return [];
+  if (b.words === NOT_AT_WINDOW || b.words === TOP_ONLY || b.words === BOX) return [];
   if (a.words !== b.words) return [sayDay(after)];
   const [from, to] = [before.readings.light, after.readings.light];
   // Panels that do not draw leave the window as light as it was.
-  if (b.figure === '' || a.figure === b.figure) return [];
+  if (b.words === DOES_NOT_DRAW || b.words === DARK_WORDS) return [];
+  if (a.figure === '' || b.figure === '' || a.figure === b.figure) return [];
   if (to * NOTICED.light < from) return [`darker still, ${b.figure} of the daylight after ${strip(a.figure)}`];
   return from * NOTICED.light < to ? [`lighter, ${b.figure} of the daylight after ${strip(a.figure)}`] : [];
 }
@@ -51,13 +61,14 @@ function sayColourApart(before: Judgement, after: Judgement): readonly string[] 
   if (words === before.words.colour.words || after.words.light.words === NOT_AT_WINDOW) return [];
   if (words === AS_BY_NIGHT) return ['the face looks as it does by night'];
   if (words === NEARLY_AS_BY_NIGHT) return ['the face looks almost as it does by night'];
-  return [words === 'true' ? 'its colours stay true by day' : `its colours look ${words} by day`];
+  return [words === 'true' ? "the cloth's colours stay true by day" : `the cloth's colours look ${words} by day`];
 }
 
 function sayWarmthApart(before: Judgement, after: Judgement): readonly string[] {
   const gain = after.readings.warmth - before.readings.warmth;
   if (Math.abs(gain) < NOTICED.warmth) return [];
   const [a, b] = [before.words.warmth, after.words.warmth];
+  if (b.words === HEAT_BEHIND) return [];
   if (gain < 0) return ['less warmth in winter'];
   return [a.words === b.words ? 'a little more warmth in winter' : `${b.words} warmth in winter`];
 }

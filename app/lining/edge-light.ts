@@ -93,9 +93,9 @@ function uncoveredLabel(treatment: JudgedTreatment): string {
 }
 
 /** What hangs before the head of a window leaves the rest of it open, and what is not at a window all of it. */
-function uncovered(place: 'top' | 'away', covered: number): EdgeLight {
+function uncovered(place: 'top' | 'board' | 'away', covered: number): EdgeLight {
   const open = 1 - covered;
-  const label = place === 'top' ? 'below it, not covered' : 'not at the window';
+  const label = place === 'away' ? 'not at the window' : 'below it, not covered';
   return { open, range: [open, open], parts: open > 0 ? [{ label, share: open }] : [] };
 }
 
@@ -104,13 +104,16 @@ export function coveredShare(opening: JudgedOpening, treatment: JudgedTreatment,
   const held = (share: number): number => Math.min(1, Math.max(0, share));
   const place = placeOf(treatment.kind);
   if (place === 'away') return 0;
-  if (place === 'top') {
+  if (place !== 'window') {
     const across = held(treatment.rodWidth / opening.width);
     return across * held((treatment.finishedLength - treatment.mount.above) / opening.height);
   }
   if (treatment.cafe === true) return held(treatment.finishedLength / opening.height);
   if (treatment.arrangement !== 'pair-stationary') return 1;
-  return Math.min(1, made.fullnessMade / STATIONARY_FULLNESS);
+  // Panels that do not draw stand before the wall beside the window first, and before the glass with what is left.
+  const spread = (treatment.rodWidth * made.fullnessMade) / STATIONARY_FULLNESS;
+  const beside = Math.max(0, treatment.rodWidth - opening.width);
+  return held((spread - beside) / opening.width);
 }
 
 /** Light that reaches the room through cloth and edges together. */

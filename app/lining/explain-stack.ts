@@ -5,7 +5,7 @@ import { TIERS } from '#shared/words.ts';
 import type { LiningFamily, Tier } from '#shared/words.ts';
 import { needsOf } from './choose-stacks.ts';
 import type { ChooseInput, ChosenStacks } from './choose-stacks.ts';
-import { rivalOf, sayAgainst, stopOf } from './left-out.ts';
+import { sayAgainst, stopOf } from './left-out.ts';
 import type { Contender } from './left-out.ts';
 import { effortOf, liningOf } from './list-candidates.ts';
 import { nameStack } from './name-stack.ts';
@@ -35,8 +35,7 @@ export function explainStack(input: ChooseInput, chosen: ChosenStacks, behind: r
   const twin = rivals.some((each) => each.name === name);
   const called = twin ? sayList(behind.map((cloth) => cloth.name)) : name;
   const left: Contender = { name: called, behind, effort: effortOf(behind), judgement };
-  const rival = rivalOf(left, rivals);
-  const against = sayAgainst(left, rival, { use: input.room.use, treatment: input.treatment, needs: needsOf(input) });
+  const against = sayAgainst(left, rivals, { use: input.room.use, treatment: input.treatment, needs: needsOf(input) });
   const verdict = stopOf(judgement) === undefined ? 'left-out' : 'stopped';
   return {
     ...told,

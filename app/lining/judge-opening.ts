@@ -13,7 +13,7 @@ import { glassOf } from './glass.ts';
 import type { JudgedOpening, JudgedRoom, JudgeInput } from './judge-input.ts';
 import { placeOf } from './place-of-kind.ts';
 import { pleat } from './pleated-cloth.ts';
-import { reckonStack } from './reckon-stack.ts';
+import { isUnlit, reckonStack } from './reckon-stack.ts';
 import type { Reckoned } from './reckon-stack.ts';
 import { layerIn } from './resolve-cloth.ts';
 import { roundReading } from './round-reading.ts';
@@ -69,7 +69,7 @@ export function judgeOpening(
 ): OpeningJudgement {
   checkTogether(opening, treatments);
   const boards = treatments.map(
-    ({ input }) => input.treatment.onBoard === true && placeOf(input.treatment.kind) === 'top',
+    ({ input }) => input.treatment.onBoard === true && placeOf(input.treatment.kind) !== 'window',
   );
   const all: readonly Hung[] = treatments.map(({ name, input, drawn }, i) => {
     const pelmet = input.pelmet === true || boards.some((board, j) => board && j !== i);
@@ -149,7 +149,7 @@ function summerThrough(opening: JudgedOpening, shut: readonly Hung[]): number {
 
 /** What keeps the sun from a face: its own layers, and whatever is shut between it and the glass over the whole window. */
 function keptFrom(each: Hung, outer: readonly Hung[], opening: JudgedOpening): number {
-  if (each.r.place === 'away') return 0;
+  if (isUnlit(each.r.place)) return 0;
   const before = outer.filter(({ r, drawn }) => r.place === 'window' && drawn && draws(r.closing.class));
   const layers = [...each.r.behind, ...before.flatMap(({ r }) => r.layers)];
   return roundReading('fade', reckonFade(each.r.face, layers, opening.glazing).kept);

@@ -8,7 +8,7 @@ import type { JudgedTreatment } from './judge-input.ts';
 import { placeOf } from './place-of-kind.ts';
 import { lower } from './say-number.ts';
 import { sayBetter, sayWhat } from './say-why.ts';
-import { scoreStack } from './weigh-needs.ts';
+import { costsOf, DARK_FAMILIES, scoreStack } from './weigh-needs.ts';
 import type { Needs } from './weigh-needs.ts';
 import { isOfStack } from './rules/index.ts';
 
@@ -31,36 +31,63 @@ export function stopOf(judgement: Judgement): Advice | undefined {
 }
 
 /** The chosen stack that takes most nearly the effort of `left`. */
-export function rivalOf(left: Contender, chosen: readonly Contender[]): Contender | undefined {
+function rivalOf(left: Contender, chosen: readonly Contender[]): Contender | undefined {
   const [first, ...others] = chosen;
   if (first === undefined) return undefined;
   const apart = (each: Contender): number => Math.abs(each.effort - left.effort);
   return others.reduce((near, each) => (apart(each) < apart(near) ? each : near), first);
 }
 
-/** The second half of a sentence, in small letters and with its full stop: a stop, a caution that the rival does not have, or a lesser reading. */
-export function sayAgainst(left: Contender, rival: Contender | undefined, contest: Contest): string {
+/**
+ * The second half of a sentence, in small letters and with its full stop: a stop, darkness that nobody asked for, what
+ * speaks against it and against none of the three, or a lesser reading than that of its rival.
+ */
+export function sayAgainst(left: Contender, chosen: readonly Contender[], contest: Contest): string {
   const stop = stopOf(left.judgement);
   if (stop !== undefined) return lower(stop.says);
-  const theirs = new Set(rival?.judgement.advice.map((advice) => advice.rule) ?? []);
-  const caution = left.judgement.advice.find(
-    (advice) => advice.level === 'caution' && isOfStack(advice.rule) && !theirs.has(advice.rule),
-  );
-  if (caution !== undefined) return lower(caution.says);
-  if (rival === undefined) return 'the other options answer better.';
   const { needs, treatment, use } = contest;
-  const make = makeOf(treatment);
   const place = placeOf(treatment.kind);
+  const darkens = (each: Contender): boolean => each.behind.some(isDarkCloth);
+  if (place === 'window' && needs.dark === 0 && darkens(left) && !chosen.some(darkens))
+    return `it darkens ${sayWhat(use, treatment.kind)}, and nobody asked for darkness.`;
+  const against = speaksAgainst(left, chosen);
+  if (against !== undefined) return lower(against.says);
+  const make = makeOf(treatment);
   const score = (each: Contender): number => scoreStack(each.judgement, needs, make, each.behind, place);
+  const ahead = chosen.filter((each) => score(each) >= score(left));
+  const rival = rivalOf(left, ahead.length > 0 ? ahead : chosen);
+  if (rival === undefined) return 'the other options answer better.';
   if (score(left) > score(rival) + AS_GOOD) {
-    const more = left.effort > rival.effort ? '; it takes more cloth and work' : '';
+    const more = left.effort > rival.effort ? '; it takes more cloth or work' : '';
     return `it would answer ${sayWhat(use, treatment.kind)} better than ${lower(rival.name)}${sayBetter(left.judgement, rival.judgement, needs, make, place)}${more}.`;
   }
   if (score(left) >= score(rival)) {
     return rival.effort <= left.effort
-      ? `${lower(rival.name)} does as well for less work.`
+      ? `${lower(rival.name)} does as well ${sayLess(rival, left)}.`
       : `it would serve as well; ${lower(rival.name)} was taken as the step up.`;
   }
   const better = sayBetter(rival.judgement, left.judgement, needs, make, place);
+  if (better === '') return `${lower(rival.name)} does as well ${sayLess(rival, left)}.`;
   return `${lower(rival.name)} answers ${sayWhat(use, treatment.kind)} better${better}.`;
+}
+
+/** The stiff hand of a blackout is the trade's first reason; a note counts where it costs something. */
+function speaksAgainst(left: Contender, chosen: readonly Contender[]): Advice | undefined {
+  const theirs = new Set(chosen.flatMap((each) => each.judgement.advice.map(({ rule }) => rule)));
+  const own = left.judgement.advice.filter(
+    ({ level, rule }) => (level === 'caution' || costsOf(rule) > 0) && isOfStack(rule) && !theirs.has(rule),
+  );
+  return own.find(({ rule }) => rule === STIFF_RULE) ?? own[0];
+}
+
+const STIFF_RULE = 'stiff-blackout-gathers-badly';
+
+function isDarkCloth(cloth: BackCloth): boolean {
+  return cloth.role === 'lining' && DARK_FAMILIES.includes(cloth.family);
+}
+
+/** Fewer layers are less work; else it is the cloth that costs less. */
+function sayLess(rival: Contender, left: Contender): string {
+  if (rival.behind.length < left.behind.length) return 'for less work';
+  return rival.behind.length === left.behind.length ? 'with a cheaper cloth' : 'without so dear a cloth';
 }

@@ -4,6 +4,7 @@ import { exhaustive } from '#shared/fault.ts';
 import type { InterliningFamily, LiningFamily } from '#shared/words.ts';
 import { makeOf } from './body.ts';
 import type { JudgedTreatment } from './judge-input.ts';
+import { isThin } from './thin-face.ts';
 import { placeOf } from './place-of-kind.ts';
 import { NOT_INTERLINED } from './rules/interlining.ts';
 import { STARTER_CLOTH } from './starter-cloth.ts';
@@ -11,15 +12,15 @@ import { STARTER_CLOTH } from './starter-cloth.ts';
 /** Cloth and labour together, on a scale of our own: a standard lining is 1 (common practice; not a price). */
 const LINING_EFFORT: Readonly<Record<LiningFamily, number>> = {
   standard: 1,
-  sheer: 1,
+  sheer: 0.8,
   contrast: 1.2,
-  'black-sateen': 1.2,
+  'black-sateen': 1.4,
   thermal: 1.5,
   'dim-out': 1.5,
   combination: 1.8,
   'blackout-3-pass': 1.6,
-  'blackout-napped': 3,
-  'blackout-soft': 3.1,
+  'blackout-napped': 2.4,
+  'blackout-soft': 2.2,
 };
 const INTERLINING_EFFORT: Readonly<Record<InterliningFamily, number>> = { light: 2, medium: 2.3, heavy: 2.8 };
 
@@ -69,13 +70,18 @@ function stacksFor(
   treatment: Pick<JudgedTreatment, 'kind' | 'heading' | 'make'>,
   shelf: Shelf,
 ): Stacks {
-  switch (placeOf(treatment.kind)) {
+  const place = placeOf(treatment.kind);
+  switch (place) {
     case 'window':
       return windowStacks(face, treatment, shelf);
     case 'top':
       return topStacks(face, treatment, shelf);
+    case 'board':
+      return boardStacks(face, shelf);
     case 'away':
       return awayStacks(treatment, shelf);
+    default:
+      return exhaustive(place);
   }
 }
 
@@ -98,17 +104,23 @@ function windowStacks(
     [standard],
     [lining('dim-out')],
     [lining('combination')],
-    ...(shade ? [] : [[lining('blackout-3-pass')]]),
+    // A wave runs on carriers and takes nothing stiff.
+    ...(shade || treatment.heading === 'wave' ? [] : [[lining('blackout-3-pass')]]),
     [lining('blackout-soft')],
     ...(face.family === 'sheer' || NOT_INTERLINED.includes(treatment.heading) ? blackBehind : []),
   ];
-  if (face.family === 'sheer') return [[], ...(shelf.sheer === null ? [] : [[shelf.sheer]]), ...plain];
+  if (face.family === 'sheer') {
+    // A nap behind a sheer shows, and warms nothing.
+    const smooth = plain.filter((stack) => !stack.some((cloth) => cloth.family === 'combination'));
+    return [[], ...(shelf.sheer === null ? [] : [[shelf.sheer]]), ...smooth];
+  }
   return [
     ...plain,
     ...(makeOf(treatment) === 'flat' && !shade ? [[lining('blackout-napped')]] : []),
     [inter('light'), standard],
     [inter('medium'), standard],
-    [inter('heavy'), standard],
+    // A thick interlining is for a face that can carry it.
+    ...(isThin(face) ? [] : [[inter('heavy'), standard]]),
     [inter('medium'), black, standard],
     [inter('medium'), lining('blackout-soft')],
   ];
@@ -122,8 +134,9 @@ function topStacks(face: FaceCloth, treatment: Pick<JudgedTreatment, 'heading' |
     ...(face.family === 'sheer' ? [[]] : []),
     [standard],
     [lining('combination')],
-    [lining('blackout-3-pass')],
-    ...(makeOf(treatment) === 'flat' ? [[lining('blackout-napped')]] : [[lining('blackout-soft')]]),
+    ...(makeOf(treatment) === 'flat'
+      ? [[lining('blackout-3-pass')], [lining('blackout-napped')]]
+      : [[lining('blackout-soft')]]),
     ...(face.family === 'sheer'
       ? []
       : [
@@ -131,6 +144,13 @@ function topStacks(face: FaceCloth, treatment: Pick<JudgedTreatment, 'heading' |
           [inter('medium'), standard],
         ]),
   ];
+}
+
+/** What pads the face on its box, over the neat lining inside it; no light passes the board, so none is thought of for light. */
+function boardStacks(face: FaceCloth, { lining, inter }: Shelf): Stacks {
+  const standard = lining('standard');
+  const thickest = isThin(face) ? inter('medium') : inter('heavy');
+  return [[], [standard], [lining('dim-out')], [inter('light'), standard], [thickest, standard]];
 }
 
 /** Where light does not matter a light lining is enough; a shower curtain takes nothing napped, which would hold damp. */

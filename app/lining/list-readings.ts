@@ -1,9 +1,9 @@
 /** Every reading of a stack at its window with value, unit, range, what it rests on and the step of its working. */
 import { GRAMS_PER_OUNCE } from '#shared/weight.ts';
 import type { JudgeInput } from './judge-input.ts';
-import { reckonStack } from './reckon-stack.ts';
+import { isUnlit, reckonStack } from './reckon-stack.ts';
 import type { Reckoned } from './reckon-stack.ts';
-import { sayReadings } from './say-readings.ts';
+import { AS_BY_NIGHT, NEARLY_AS_BY_NIGHT, sayReadings } from './say-readings.ts';
 import { showWorking } from './show-working.ts';
 import { SUMMER_ERROR } from './summer.ts';
 import type { Range } from './warmth.ts';
@@ -25,7 +25,6 @@ export interface ToldReading {
 export function listReadings(input: JudgeInput): readonly ToldReading[] {
   const r = reckonStack(input);
   const words = sayReadings(r);
-  const away = r.place === 'away';
   const at = (value: number, range: Range | undefined): { readonly value: number; readonly range: Range } => ({
     value,
     range: range ?? [value, value],
@@ -46,7 +45,7 @@ export function listReadings(input: JudgeInput): readonly ToldReading[] {
     rests: 'the layers as the take-off weighs them',
     step: 'hang-weight',
   };
-  if (away) return [body, weight];
+  if (isUnlit(r.place)) return [body, weight];
   const { condensation: c, warmth } = r;
   const all: readonly ToldReading[] = [
     {
@@ -131,7 +130,9 @@ export function listReadings(input: JudgeInput): readonly ToldReading[] {
     },
   ];
   const steps = new Set(showWorking(r).map((step) => step.id));
-  return [...all, body, weight].filter((reading) => steps.has(reading.step));
+  // Behind a blackout nothing of the face is seen by daylight, so no colour by day is told.
+  const dark = words.colour.words === AS_BY_NIGHT || words.colour.words === NEARLY_AS_BY_NIGHT;
+  return [...all, body, weight].filter((reading) => steps.has(reading.step) && !(dark && reading.id === 'colourShift'));
 }
 
 /** In the units of the job. */

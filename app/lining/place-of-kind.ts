@@ -1,14 +1,17 @@
-/** Where a kind of treatment hangs: before the whole window, along its head alone, or not at a window at all. */
+/**
+ * Where a kind of treatment hangs: before the whole window, along its head alone, as a box (`board`) that no light passes, or
+ * not at a window at all.
+ */
 import type { TreatmentKind } from '#shared/treatments/treatment.ts';
 
-export const PLACES = ['window', 'top', 'away'] as const;
+export const PLACES = ['window', 'top', 'board', 'away'] as const;
 export type Place = (typeof PLACES)[number];
 
 const PLACE_OF_KIND: Readonly<Record<TreatmentKind, Place>> = {
   panels: 'window',
   'roman-shade': 'window',
   valance: 'top',
-  cornice: 'top',
+  cornice: 'board',
   swags: 'top',
   'bed-skirt': 'away',
   'shower-curtain': 'away',

@@ -76,6 +76,14 @@ export interface Reckoned {
   readonly assumed: readonly string[];
 }
 
+/** A box of board before the glass: no light passes, and its back is pale enough to matter to nothing. */
+const BOARD: Layer = { Tf: 0, Rf: 0.5, Tb: 0, Rb: 0.5 };
+
+/** No daylight comes from behind it. */
+export function isUnlit(place: Place): boolean {
+  return place === 'away' || place === 'board';
+}
+
 /** A value that nobody measured may be this many times larger or smaller (assumed). */
 const SPREAD = 1.5;
 /** Cloth that passes less than this shows no tint by day. */
@@ -93,9 +101,9 @@ export function reckonStack(input: JudgeInput): Reckoned {
   const layers = [face, ...behind];
   const glass = glassOf(input.opening.glazing);
   const paneLayer = layerOf(glass.visible);
-  const cloth = visibleOf(layers, null);
-  const withGlass = composeLayers([paneLayer, cloth]);
   const place = placeOf(input.treatment.kind);
+  const cloth = place === 'board' ? composeLayers([BOARD, visibleOf(layers, null)]) : visibleOf(layers, null);
+  const withGlass = composeLayers([paneLayer, cloth]);
   const closing = classifyClosing(input.opening, input.treatment, input.pelmet);
   const covered = coveredShare(input.opening, input.treatment, input.made);
   const coated = layers.some((layer) => showsNeedleHoles(layer));
@@ -121,13 +129,14 @@ export function reckonStack(input: JudgeInput): Reckoned {
   const hung = areaOf(input.made.finishedWidth * input.made.fullnessMade, input.treatment.finishedLength);
   const hangKg = (input.made.grams ?? gsm * hung) / 1000;
   const gap = paneLayer.Tf;
+  const unlit = isUnlit(place);
   const raw: Readings = {
     light: cloth.Tf,
     lightWithGlass: withGlass.Tf,
     lightInRoom: lightInRoom(withGlass.Tf, gap, edges.open),
-    colourShift: place === 'away' ? 0 : shift.shift,
+    colourShift: unlit ? 0 : shift.shift,
     warmth: warmth.middle,
-    fade: place === 'away' ? 0 : fade.kept,
+    fade: unlit ? 0 : fade.kept,
     body,
   };
   const readings = roundReadings(raw);
@@ -252,7 +261,12 @@ function reckonRanges(
     ranges.light = rounded('light', [low.Tf, high.Tf]);
     ranges.lightWithGlass = rounded('lightWithGlass', [lowGlass, highGlass]);
   }
-  if (placeOf(input.treatment.kind) === 'away') return { ...ranges, ...bodyRange(raw, layers) };
+  if (isUnlit(placeOf(input.treatment.kind)))
+    return {
+      lightInRoom: rounded('lightInRoom', [raw.lightInRoom, raw.lightInRoom]),
+      warmth: rounded('warmth', warmth.range),
+      ...bodyRange(raw, layers),
+    };
   const [face, ...behind] = layers;
   if (face !== undefined && behind.some(uncertain)) {
     const keptAt = (end: 'low' | 'high'): number =>

@@ -27,10 +27,11 @@ const SUMMER_WORDS = [
 ] as const;
 
 export function sayOpening(judged: OpeningJudgement, glazing: Glazing, say: LiningSay): readonly SaidTogether[] {
-  const { lightInRoom, lightRange, warmth, warmthRange, summerLeft, condensation: c } = judged;
-  const { g } = glassOf(glazing);
+  const { lightInRoom, lightRange, warmthRange, windowU, summerLeft, condensation: c } = judged;
+  const { g, U } = glassOf(glazing);
+  const saved = [1 - windowU[1] / U, 1 - windowU[0] / U] as const;
+  const kept = (saved[0] + saved[1]) / 2;
   const between = (low: string, high: string): string => (low === high ? '' : `${low} to ${high}`);
-  const resistance = (value: number): string => `${say.fixed(value, 2)} m²K/W`;
   const warms = warmthRange[1] >= LEAST_WARMTH;
   const held = (value: number): number => Math.min(1, Math.max(0, value));
   return [
@@ -44,9 +45,9 @@ export function sayOpening(judged: OpeningJudgement, glazing: Glazing, say: Lini
     {
       id: 'warmth',
       label: 'warmth',
-      words: warms ? wordFor(WARMTH_WORDS, warmth) : 'nothing added',
-      figure: warms ? `about ${resistance(warmth)}` : '',
-      range: warms ? between(say.fixed(warmthRange[0], 2), resistance(warmthRange[1])) : '',
+      words: warms ? wordFor(WARMTH_WORDS, kept) : 'nothing added',
+      figure: warms ? `${say.about(kept)} of the glass's loss` : '',
+      range: warms ? between(say.percent(saved[0]), say.percent(saved[1])) : '',
     },
     {
       id: 'summer',
@@ -68,11 +69,11 @@ export function sayOpening(judged: OpeningJudgement, glazing: Glazing, say: Lini
       figure: `glass about ${say.fixed(c.glass, 1)} °C, wet below ${say.fixed(c.dewPoint, 1)} °C`,
       range: between(say.fixed(c.glassRange[0], 1), `${say.fixed(c.glassRange[1], 1)} °C`),
     },
-    ...judged.fade.map(({ name, kept }) => ({
+    ...judged.fade.map(({ name, kept: off }) => ({
       id: 'fade' as const,
       label: `fading, ${name}`,
-      words: wordFor(FADE_WORDS, kept),
-      figure: `${say.percent(kept)} kept off`,
+      words: wordFor(FADE_WORDS, off),
+      figure: say.percent(off),
       range: '',
     })),
   ];

@@ -7,7 +7,15 @@ import type { MakeKind } from './body.ts';
 import { KIND_NAMES, placeOf } from './place-of-kind.ts';
 import type { Place } from './place-of-kind.ts';
 import { sayAbout, sayList } from './say-number.ts';
-import { AS_BY_NIGHT, NEARLY_AS_BY_NIGHT, NEARLY_DARK, SEEN_THROUGH, SHADOWS_SHOW } from './say-readings.ts';
+import {
+  AS_BY_NIGHT,
+  DOES_NOT_DRAW,
+  HEAT_BEHIND,
+  NEARLY_AS_BY_NIGHT,
+  NEARLY_DARK,
+  SEEN_THROUGH,
+  SHADOWS_SHOW,
+} from './say-readings.ts';
 import { meetNeeds, NEED_NAMES } from './weigh-needs.ts';
 import type { NeedName, Needs } from './weigh-needs.ts';
 
@@ -44,27 +52,45 @@ function isPlural(kind: TreatmentKind): boolean {
 
 /** Met less than this, a need is no merit. */
 const LEAST_MERIT = 0.25;
-/** And colours that plainly shift are none. */
-const LEAST_TRUE = 0.55;
+/** And less than this share of the first, no second reason. */
+const LEAST_BESIDE = 0.4;
+/** A daylight that is asked for so much is missed. */
+const MISSED = 2;
+
+/** Rules that speak of a lining where light does not matter. */
+const HANGS_BETTER: readonly string[] = ['light-lining-suits-make', 'more-than-it-needs'];
 
 /** The two things this stack does most of what is asked, and the daylight that it costs where daylight is asked. */
 export function sayStrengths(judgement: Judgement, needs: Needs, make: MakeKind, place: Place = 'window'): string {
   const met = meetNeeds(judgement, make, place);
-  const dark = judgement.readings.light < NEARLY_DARK;
+  const { words } = judgement;
+  if (place === 'board') return `${words.body.words} over its board`;
+  if (place === 'away')
+    return HANGS_BETTER.some((rule) => judgement.advice.some((each) => each.rule === rule))
+      ? 'it hangs better and hides its hems'
+      : `${words.body.words} in the hand`;
+  const still = words.light.words === DOES_NOT_DRAW;
+  const dark = judgement.readings.light < NEARLY_DARK && !still;
   const asked = [...NEED_NAMES]
     // Where no daylight comes through, that its colour is kept is no merit.
     .filter((name) => needs[name] > 0 && !(name === 'colour' && dark) && !(name === 'daylight' && dark))
+    .filter((name) => !(still && (name === 'daylight' || name === 'dark')))
     .sort((a, b) => needs[b] * met[b] - needs[a] * met[a] || NEED_NAMES.indexOf(a) - NEED_NAMES.indexOf(b));
-  const merits = asked.filter((name) => met[name] >= (name === 'colour' ? LEAST_TRUE : LEAST_MERIT));
-  const told = (merits.length > 0 ? merits : asked.slice(0, 1)).map((name) => sayNeed(name, judgement, make));
+  // A colour that shifts is no merit, however little.
+  const merits = asked.filter((name) => (name === 'colour' ? words.colour.words === 'true' : met[name] >= LEAST_MERIT));
+  // Beside what a room asks most, what it hardly asks is no reason.
+  const weight = (name: NeedName): number => needs[name] * met[name];
+  const most = Math.max(0, ...merits.map(weight));
+  const reasons = merits.filter((name) => weight(name) >= LEAST_BESIDE * most || name === 'privacy');
+  const told = (reasons.length > 0 ? reasons : asked.slice(0, 1)).map((name) => sayNeed(name, judgement, make));
   const unlike = told.filter((text, i) => told.indexOf(text) === i);
   // A wish of the room's own is answered by name.
   const wish = merits.includes('privacy') ? unlike.indexOf(sayNeed('privacy', judgement, make)) : -1;
   const strengths = sayList(wish < 2 ? unlike.slice(0, 2) : [unlike[0] ?? '', unlike[wish] ?? '']);
-  return dark && needs.daylight > 0 ? `${strengths}, but ${judgement.words.light.words} by day` : strengths;
+  return dark && needs.daylight >= MISSED ? `${strengths}, but ${words.light.words} by day` : strengths;
 }
 
-/** `: glows by day, against dim`: the need that the first meets most above the second; `by a little` when no word tells them apart. */
+/** `: glows by day, against dim`: the need that the first meets most above the second, by name when no word tells them apart. */
 export function sayBetter(
   better: Judgement,
   worse: Judgement,
@@ -76,12 +102,23 @@ export function sayBetter(
   const b = meetNeeds(worse, make, place);
   const gain = (name: NeedName): number => needs[name] * (a[name] - b[name]);
   const told = [...NEED_NAMES]
-    .filter((name) => gain(name) > 0 && sayNeed(name, better, make) !== sayNeed(name, worse, make))
-    .sort((x, y) => gain(y) - gain(x) || NEED_NAMES.indexOf(x) - NEED_NAMES.indexOf(y))[0];
-  return told === undefined
-    ? ' by a little'
-    : `: ${sayNeed(told, better, make)}, against ${sayNeed(told, worse, make)}`;
+    .filter((name) => gain(name) > 0)
+    .sort((x, y) => gain(y) - gain(x) || NEED_NAMES.indexOf(x) - NEED_NAMES.indexOf(y));
+  const apart = told.find((name) => sayNeed(name, better, make) !== sayNeed(name, worse, make));
+  if (apart !== undefined) return `: ${sayNeed(apart, better, make)}, against ${sayNeed(apart, worse, make)}`;
+  return told[0] === undefined ? '' : `: ${MORE_OF[told[0]]}`;
 }
+
+/** By a little, where no word tells two stacks apart. */
+export const MORE_OF: Readonly<Record<NeedName, string>> = {
+  dark: 'a little darker',
+  daylight: 'a little lighter',
+  colour: 'a little truer in colour',
+  warmth: 'a little warmer',
+  fade: 'a little safer from fading',
+  body: 'a hand that suits it a little better',
+  privacy: 'a little more privacy by night',
+};
 
 /** Above a hundredth no share is written with a decimal, so it needs no locale. */
 function sayKept(share: number): string {
@@ -99,7 +136,7 @@ export function sayHidden(light: number): string {
   return light >= SHADOWS_SHOW ? 'shadows alone seen by lamplight' : 'nothing seen from outside by night';
 }
 
-function sayNeed(name: NeedName, { readings, words }: Judgement, make: MakeKind): string {
+export function sayNeed(name: NeedName, { readings, words }: Judgement, make: MakeKind): string {
   switch (name) {
     case 'dark':
     case 'daylight':
@@ -107,6 +144,7 @@ function sayNeed(name: NeedName, { readings, words }: Judgement, make: MakeKind)
     case 'colour':
       return COLOUR_WORDS[words.colour.words] ?? `colours ${words.colour.words} by day`;
     case 'warmth':
+      if (words.warmth.words === HEAT_BEHIND) return 'the heat shut in behind it';
       return words.warmth.words === 'hardly' ? 'hardly any warmth' : `${words.warmth.words} warmth`;
     case 'fade':
       return readings.fade > 0 ? `${sayKept(readings.fade)} of the fading kept off` : 'fading not slowed';

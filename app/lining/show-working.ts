@@ -2,6 +2,7 @@
 import type { WorkingStep } from '#shared/result.ts';
 import type { Optics } from '#shared/cloth.ts';
 import { nameLiningWeight } from './lining-weight.ts';
+import { isUnlit } from './reckon-stack.ts';
 import type { Reckoned } from './reckon-stack.ts';
 import type { FilledCloth } from './resolve-cloth.ts';
 import type { LiningSay } from './lining-say.ts';
@@ -106,7 +107,7 @@ export function showWorking(r: Reckoned): readonly WorkingStep[] {
       rests: 'a judgement from weight and family or hand, not a test',
     },
     hangStep(r),
-  ].filter((step) => r.place !== 'away' || STEPS_AWAY.includes(step.id));
+  ].filter((step) => !isUnlit(r.place) || STEPS_AWAY.includes(step.id));
 }
 
 /** What is worked out for a treatment that no daylight is behind. */

@@ -2,6 +2,7 @@
 import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
 import type { Opening, Room } from '#shared/job.ts';
 import type { Judgement } from '#shared/result.ts';
+import { TICKS_PER_INCH } from '#shared/length.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
 import { estimateTreatment } from '#app/estimating/estimate-treatment.ts';
 import type { MadeTreatment } from '#app/estimating/estimate-treatment.ts';
@@ -53,7 +54,7 @@ export function studyStacks(room: Room, opening: Opening, treatment: Treatment, 
         fullnessMade: estimate.fullnessMade ?? 1,
         halfWidths: estimate.halfWidths,
         finishedWidth: estimate.finished.width,
-        liningMatchesFace: estimate.seamsLineUp,
+        liningMatchesFace: estimate.seamsLineUp || hasSameWidths(estimate, face, behind),
         sewn: countStitches(treatment, estimate, made.sheet),
         grams: estimate.grams / treatment.quantity,
         brackets: bracketsOf(estimate, treatment.quantity),
@@ -63,6 +64,18 @@ export function studyStacks(room: Room, opening: Opening, treatment: Treatment, 
     known.set(key, study);
     return study;
   };
+}
+
+/** A few inches narrower is right as long as the lining is cut in as many widths: each seam then drifts by an inch or so. */
+const FEW_INCHES = 4 * TICKS_PER_INCH;
+
+function hasSameWidths({ takeoff }: Estimate, face: FaceCloth, behind: readonly BackCloth[]): boolean {
+  const [first, ...others] = takeoff;
+  const widths = first?.halfWidths ?? null;
+  if (widths === null) return false;
+  const near = behind.every((layer) => Math.abs(face.usableWidth - layer.usableWidth) <= FEW_INCHES);
+  const lined = others.filter(({ role }) => role !== 'face');
+  return near && lined.every((line) => line.halfWidths === widths);
 }
 
 /** Brackets of one treatment; undefined where it hangs from none. */

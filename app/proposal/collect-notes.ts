@@ -1,9 +1,10 @@
 /**
- * What to heed. Cautions of the engine come first, each once: at its window when it is about one window alone, else
- * among the notes for all, with the windows it is about. Then what every proposal says, whatever the engine found.
+ * What to heed. Stops and cautions of the engine stand at each window they are about, and so does what a client has to know of
+ * one window alone; a note about several stands among those for all. Then what every proposal says, whatever was found.
  */
 import type { Job } from '#shared/job.ts';
 import type { Advice } from '#shared/result.ts';
+import { isForClient } from '#app/lining/rules/index.ts';
 import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
 import { hangsAtWindow } from './hangs-at-window.ts';
@@ -31,16 +32,16 @@ export function collectNotes(job: Job, windows: readonly ListedWindow[]): Collec
   const own = new Map<string, PaperNote[]>();
   const shared: PaperNote[] = [];
   for (const { advice, at } of heeded) {
-    const [first, ...others] = [...at.entries()];
-    if (first === undefined) continue;
-    const [window, tiers] = first;
-    if (others.length === 0 && windows.length > 1) {
-      own.set(
-        window.treatment.key,
-        addNote(own.get(window.treatment.key) ?? [], { about: sayTiers(job, tiers), says: typeset(advice.says) }),
-      );
-    } else {
+    // Before she signs a client reads a caution beside the options it is about; a note of many windows is said once.
+    if (advice.level === 'note' && at.size > 1) {
       shared.push({ about: aboutSeveral(job, windows, at), says: typeset(advice.says) });
+      continue;
+    }
+    for (const [window, tiers] of at) {
+      const note: PaperNote = { about: sayTiers(job, tiers), says: typeset(advice.says) };
+      const { level } = advice;
+      const marked = level === 'stop' || level === 'caution' ? { ...note, level } : note;
+      own.set(window.treatment.key, addNote(own.get(window.treatment.key) ?? [], marked));
     }
   }
   return { own, shared: [...shared, ...alwaysSaid(job, windows, heeded)] };
@@ -48,18 +49,18 @@ export function collectNotes(job: Job, windows: readonly ListedWindow[]): Collec
 
 /** Notes about the same options stand in one. */
 function addNote(notes: readonly PaperNote[], note: PaperNote): PaperNote[] {
-  const same = notes.findIndex(({ about }) => about === note.about);
+  const same = notes.findIndex(({ about, level }) => about === note.about && level === note.level);
   if (same < 0) return [...notes, note];
   return notes.map((each, i) => (i === same ? { ...each, says: `${each.says} ${note.says}` } : each));
 }
 
-/** Stops first, then cautions, in the order of the windows. */
+/** Stops first, then cautions, then what a client has to know, in the order of the windows. */
 function gather(windows: readonly ListedWindow[]): readonly Heeded[] {
   const found = new Map<string, Heeded>();
   for (const window of windows) {
     for (const tier of TIERS) {
       for (const advice of window.result.tiers[tier].judgement.advice) {
-        if (advice.level !== 'stop' && advice.level !== 'caution') continue;
+        if (advice.level === 'praise' || (advice.level === 'note' && !isForClient(advice.rule))) continue;
         const heeded = found.get(advice.says) ?? { advice, at: new Map<ListedWindow, Tier[]>() };
         heeded.at.set(window, [...(heeded.at.get(window) ?? []), tier]);
         found.set(advice.says, heeded);
@@ -68,7 +69,7 @@ function gather(windows: readonly ListedWindow[]): readonly Heeded[] {
   }
   const all = [...found.values()];
   const level = (wanted: Advice['level']) => all.filter(({ advice }) => advice.level === wanted);
-  return [...level('stop'), ...level('caution')];
+  return [...level('stop'), ...level('caution'), ...level('note')];
 }
 
 /** Empty when it is about all three. */
@@ -172,7 +173,7 @@ function sayAbout(windows: readonly ListedWindow[]): string {
     : 'They rest on the values given for each cloth.';
   return (
     `What is “about” is computed for your glass, this way of hanging and these cloths; no test was made in your room. ${rests} ` +
-    'By warmth stands the share of the heat lost through the window that is kept in while the cloth is drawn; by fading, the share of the damage by light that is kept off the face. ' +
+    'By light stands the share of the daylight at the glass that comes through the cloth; by warmth the share of the heat lost through the window that is kept in while the cloth is drawn; by fading, the share of the damage by light that is kept off the face. ' +
     'A sample held in your own window, by day and by lamplight, is always the best judge.'
   );
 }

@@ -36,9 +36,9 @@ export function cordNote(treatment: Treatment, room: Pick<Room, 'use'>): string 
 function shadeCords(lift: 'cordless' | 'inaccessible-cords' | 'cords', child: boolean): string {
   switch (lift) {
     case 'cordless':
-      return `It is raised by hand, without a cord that hangs free; the cords behind it are held close in their rings. ${LAW}`;
+      return `It is to be raised by hand, without a cord that hangs free; those behind it have to be shrouded, or held so that none can be drawn into a loop. ${LAW}`;
     case 'inaccessible-cords':
-      return `Its cords are covered over their whole run and cannot be pulled into a loop. ${LAW}`;
+      return `Its cords have to be covered over their whole run, so that none can be pulled into a loop. ${LAW}`;
     case 'cords':
       return child
         ? `This shade is raised by cords within reach, in a child’s room: cords can strangle small children. It is not to be made like this; choose a cordless lift or cords that are covered over their whole run. ${LAW}`

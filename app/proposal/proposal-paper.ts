@@ -44,6 +44,8 @@ export interface PaperReading {
 export interface PaperNote {
   readonly about: string;
   readonly says: string;
+  /** `stop`: it should not be made so, said before the options. `caution`: said under them, whatever the room. */
+  readonly level?: 'stop' | 'caution';
 }
 
 /** One treatment of one opening: its place in the room, three options, what to heed about it alone. */

@@ -60,6 +60,7 @@ export const READING_PARTS: Readonly<Record<keyof typeof READING_LABELS, readonl
 export const READINGS_OF = {
   window: ['light', 'colour', 'warmth', 'fade', 'body'],
   top: ['colour', 'fade', 'body'],
+  board: ['body'],
   away: ['body'],
 } as const satisfies Readonly<Record<Place, readonly (keyof typeof READING_LABELS)[]>>;
 

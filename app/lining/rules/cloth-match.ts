@@ -24,8 +24,17 @@ export const MATCH_RULES: readonly Rule[] = [
     where: ANYWHERE,
     when: (f) => f.contentClash !== null,
     says: (f) =>
-      `The lining (${lower(f.contentClash ?? '')}) is of other fibres than the face: layers that shrink differently pucker at the hem, so both are tested or cleaned dry.`,
+      `The lining (${lower(f.contentClash ?? '')}) is of other fibres than the face: layers that shrink differently pucker at the hem, so wash or steam a sample of both before cutting.`,
     rests: `${COMMON}: a cotton face wants cotton behind it, a blend a blend; difference in shrinkage puckers a hem`,
+  },
+  {
+    id: 'seams-in-sheer',
+    cause: 'width',
+    level: 'caution',
+    when: (f) => f.sheer && f.liningJoins,
+    says: () =>
+      'Seams of the lining stand as dark lines in a sheer: take a lining wide enough to run sideways, or hang it apart.',
+    rests: `${COMMON}: daylight shows a seam through a sheer; a sheer as wide as its drop has none of its own`,
   },
   {
     id: 'lining-narrower',
@@ -51,7 +60,8 @@ export const MATCH_RULES: readonly Rule[] = [
     cause: 'width',
     level: 'note',
     where: ANYWHERE,
-    when: (f) => !f.unlined && !f.r.input.made.liningMatchesFace && f.hasJoins && f.narrowerBy <= FEW_INCHES,
+    when: (f) =>
+      !f.unlined && !f.r.input.made.liningMatchesFace && f.hasJoins && f.narrowerBy <= FEW_INCHES && !f.sheer,
     says: () => 'The lining is cut in other widths than the face: its seams will not lie behind those of the face.',
     rests: COMMON,
   },

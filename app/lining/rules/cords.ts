@@ -14,7 +14,7 @@ export const CORD_RULES: readonly Rule[] = [
     about: 'make',
     when: (f) => f.childRoom && f.cordInReach,
     says: () =>
-      "Not in a child's room: this shade is worked by cords within reach, and they can strangle. Choose a cordless lift.",
+      "Not in a child's room: cords within reach, and those behind a shade, can strangle. Choose a cordless lift; the law may forbid this one. The cot stands clear of it.",
     rests: RESTS,
   },
   {
@@ -34,7 +34,7 @@ export const CORD_RULES: readonly Rule[] = [
     about: 'make',
     when: (f) => f.childRoom && f.shade !== null,
     says: () =>
-      'No cord hangs in reach; those behind the shade are held close at every ring. The cot stands clear of it.',
+      'To be raised without a cord in reach, those behind it shrouded so that none can be drawn into a loop. The cot stands clear of it.',
     rests: RESTS,
   },
   {
@@ -44,7 +44,7 @@ export const CORD_RULES: readonly Rule[] = [
     about: 'make',
     when: (f) => f.childRoom,
     says: () =>
-      "No cord, loop or tieback within a child's reach: these draw by hand or wand. The cot stands clear of cloth and pole.",
+      "No cord, loop or tieback within a child's reach: to be drawn by hand or wand. The cot stands clear of cloth and pole.",
     rests: RESTS,
   },
   {
@@ -53,7 +53,7 @@ export const CORD_RULES: readonly Rule[] = [
     level: 'note',
     about: 'make',
     when: (f) => f.shade !== null,
-    says: () => 'Raised without a cord in reach; the cords behind are held close at every ring.',
+    says: () => 'To be raised without a cord in reach, those behind it shrouded so that none can be drawn into a loop.',
     rests: RESTS,
   },
   {
@@ -62,7 +62,8 @@ export const CORD_RULES: readonly Rule[] = [
     level: 'note',
     about: 'make',
     when: (f) => f.draws,
-    says: () => 'Drawn by hand or wand: no free-hanging cord. Tieback loops stay out of reach of children and pets.',
+    says: () =>
+      'To be drawn by hand or wand, with no free-hanging cord. Tieback loops stay out of reach of children and pets.',
     rests: RESTS,
   },
   {
@@ -70,8 +71,10 @@ export const CORD_RULES: readonly Rule[] = [
     cause: 'button-cells',
     level: 'note',
     about: 'make',
+    to: 'client',
     when: (f) => f.childRoom && f.draws,
-    says: () => "If a motor works it, the remote's button cell is locked in: swallowed, it burns within hours.",
+    says: () =>
+      'Should a motor work it: keep the battery cover of the remote screwed shut, for a swallowed button cell burns within hours.',
     rests: 'button cells are a swallowing hazard; common practice',
   },
 ];

@@ -23,16 +23,19 @@ export const DARKNESS_RULES: readonly Rule[] = [
     level: 'caution',
     where: AT_GLASS,
     when: (f) => f.holes && f.make !== 'flat',
-    says: () => 'Each stitch through this blackout shows as a point of daylight, and nothing mends that.',
+    says: () =>
+      'Each stitch through this blackout, at hems, seams and heading, shows as a point of daylight, and nothing mends that.',
     rests: `${COMMON}: a coated cloth keeps the hole a needle made; pleats and gathers are stitched through it`,
   },
   {
     id: 'needle-holes-hems',
     cause: 'points-of-light',
     level: 'note',
+    to: 'client',
     where: AT_GLASS,
     when: (f) => f.holes && f.make === 'flat',
-    says: () => 'Machine-sewn hems show as rows of fine daylight; have them sewn by hand or bonded.',
+    says: () =>
+      'Machine-sewn hems of this blackout show as rows of fine daylight, and nothing mends that: they are bonded or turned by hand from the start.',
     rests: `${COMMON}: a coated cloth keeps the hole a needle made`,
   },
   {
@@ -41,7 +44,10 @@ export const DARKNESS_RULES: readonly Rule[] = [
     level: 'note',
     where: AT_GLASS,
     when: (f) => (f.softBlackout || f.dimOut) && !f.holes,
-    says: () => 'It closes round the needle; a sewn sample held to the light shows how well.',
+    says: (f) =>
+      f.softBlackout
+        ? 'Soft blackout closes round the needle; a sewn sample held to the light shows how well.'
+        : 'Dim-out linings differ at the needle: sew through a sample and hold it to the light.',
     rests: `${COMMON}: dark linings differ, so sew through a sample and hold it to the light`,
   },
   {
@@ -84,6 +90,7 @@ export const DARKNESS_RULES: readonly Rule[] = [
     id: 'light-inside-frame',
     cause: 'edges',
     level: 'note',
+    to: 'client',
     when: (f) => f.nearlyDark && f.insideFrame && f.draws,
     says: () => 'Inside the frame a line of daylight stays down each side; hung before the frame it would be covered.',
     rests: 'computed: the clearance at each side of an inside mount; common practice',
@@ -92,16 +99,20 @@ export const DARKNESS_RULES: readonly Rule[] = [
     id: 'fit-decides',
     cause: 'edges',
     level: 'note',
+    to: 'client',
     when: (f) => f.dark && f.draws && f.r.edges.open >= FIT_DECIDES,
-    says: () =>
-      'How dark the room gets is now a matter of the fit: returns to the wall, a rod well above the glass, an overlap.',
+    says: (f) =>
+      f.shade === null
+        ? 'How dark the room gets is now a matter of the fit: returns to the wall, a rod well above the glass, an overlap.'
+        : 'How dark the room gets is now a matter of the fit: a shade before the frame, well past the glass on every side.',
     rests: 'computed: what goes round the cloth outshines what goes through it',
   },
   {
     id: 'lighter-edges',
     cause: 'lighter-edges',
     level: 'note',
-    when: (f) => f.blackout && f.draws,
+    to: 'client',
+    when: (f) => (f.blackout || f.blackCloth) && f.draws,
     says: () => 'Side hems, seams and the hem below the lining stay lighter than the rest.',
     rests: `${COMMON}: behind any blackout`,
   },
@@ -110,7 +121,8 @@ export const DARKNESS_RULES: readonly Rule[] = [
     cause: 'still-panels',
     level: 'note',
     when: (f) => f.stationary,
-    says: () => 'These panels dress the window and do not draw: they keep out little light, sun or cold.',
+    says: (f) =>
+      `These panels dress the window and do not draw: about ${f.r.say.percent(1 - f.r.covered)} of the glass stays clear, and they keep out little cold.`,
     rests: 'how the panels are made',
   },
 ];
@@ -118,6 +130,7 @@ export const DARKNESS_RULES: readonly Rule[] = [
 /** ` (48 rings, 7 ribs)`, as the take-off counts them. */
 function sayStitched(shade: JudgedShade | null): string {
   if (shade === null || shade.rings === null) return '';
-  const ribs = shade.ribs === null || shade.ribs === 0 ? '' : `, ${shade.ribs} ribs`;
+  const rows = shade.style === 'flat' ? 'ribs' : 'rows of tape';
+  const ribs = shade.ribs === null || shade.ribs === 0 ? '' : `, ${shade.ribs} ${rows}`;
   return ` (${shade.rings} rings${ribs})`;
 }

@@ -44,6 +44,11 @@ export function adviseStack(facts: RuleFacts): readonly Advice[] {
   }));
 }
 
+/** True of a note that the client reads before she signs. */
+export function isForClient(id: string): boolean {
+  return RULES.find((rule) => rule.id === id)?.to === 'client';
+}
+
 /** False for a rule about the window or the make, which no choice of stack can help. */
 export function isOfStack(id: string): boolean {
   return RULES.find((rule) => rule.id === id)?.about !== 'make';

@@ -1,3 +1,4 @@
+import { THIN_FACE } from '../thin-face.ts';
 import { IDEAL_BODY, STIFF, stiffest } from '../body.ts';
 import type { MakeKind } from '../body.ts';
 import { KIND_NAMES } from '../place-of-kind.ts';
@@ -7,7 +8,10 @@ import { ANYWHERE, AT_GLASS, COMMON } from './rule.ts';
 
 /** Kilograms a metre of rod above which a light pole and its fixings want a second look (assumed; guidance only). */
 const HEAVY_PER_METRE = 4.5;
-const THIN_FACE = 160;
+/** And in all, however long the rod. */
+const HEAVY_IN_ALL = 10;
+/** Grams a square metre of a stack that makes bulky pleats (assumed). */
+const BULKY = 650;
 const HEAVY_FACE = 300;
 const LIMP_FLAT = 2.2;
 /** Rooms that daylight should come into (common practice). */
@@ -60,7 +64,9 @@ export const MAKE_RULES: readonly Rule[] = [
     id: 'bulky-heading',
     cause: 'stiffness',
     level: 'note',
-    when: (f) => (f.heavyInterlining || f.r.layers.length > 3) && f.make !== 'flat' && f.shade === null,
+    to: 'client',
+    when: (f) =>
+      (f.heavyInterlining || f.r.layers.length > 3 || f.r.gsm >= BULKY) && f.make !== 'flat' && f.shade === null,
     says: () => 'So thick a stack makes bulky pleats and draws back wider: allow more wall beside the window.',
     rests: `${COMMON}: bulk at the heading and at the stackback`,
   },
@@ -94,12 +100,23 @@ export const MAKE_RULES: readonly Rule[] = [
     cause: 'body',
     level: 'praise',
     where: AT_GLASS,
-    when: (f) => f.r.face.weight < THIN_FACE && (f.interlined || f.combination || f.firmLining),
+    when: (f) => f.r.face.weight < THIN_FACE && !f.overThick && (f.interlined || f.combination || f.firmLining),
     says: (f) =>
       f.strongSun && !f.nearlyDark
         ? 'The layers behind lend body to a thin face and keep it from paling in strong sun.'
         : 'The layers behind lend body to a thin face.',
     rests: COMMON,
+  },
+  {
+    id: 'thick-for-thin-face',
+    cause: 'body',
+    level: 'note',
+    to: 'client',
+    costs: 0.13,
+    where: AT_GLASS,
+    when: (f) => f.overThick,
+    says: () => 'So much flannel hides the fall of a thin face: a very light one is enough to give it body.',
+    rests: `${COMMON}: interlining runs from very light, body for thin silk, to very thick`,
   },
   {
     id: 'light-lining-suits-heavy-face',
@@ -125,17 +142,21 @@ export const MAKE_RULES: readonly Rule[] = [
     cause: 'body',
     level: 'note',
     costs: 0.1,
-    where: ['away'],
+    where: ['board', 'away'],
     when: (f) => f.unlined && f.r.input.treatment.liner !== true,
-    says: () => 'A light lining would help it hang and hide its hems.',
+    says: (f) =>
+      f.r.place === 'board'
+        ? 'A light lining finishes the box inside, where it is seen from below.'
+        : 'A light lining would help it hang and hide its hems.',
     rests: `${COMMON}: a light lining where light does not matter`,
   },
   {
     id: 'more-than-it-needs',
     cause: 'body',
     level: 'note',
-    where: ['away'],
-    when: (f) => f.interlined || f.blackout || f.dimOut,
+    costs: 0.3,
+    where: ['board', 'away'],
+    when: (f) => (f.interlined && f.r.place === 'away') || f.blackout || f.dimOut || f.combination,
     says: (f) => `More than a ${KIND_NAMES[f.r.input.treatment.kind]} needs: no light comes from behind it.`,
     rests: `${COMMON}: a light lining where light does not matter`,
   },
@@ -151,6 +172,7 @@ export const MAKE_RULES: readonly Rule[] = [
     id: 'thin-face-pales',
     cause: 'body',
     level: 'note',
+    to: 'client',
     when: (f) =>
       f.strongSun && f.lightLining && f.r.face.weight < THIN_FACE && !f.nearlyDark && f.r.input.face.family !== 'sheer',
     says: () => 'In strong sun a thin face pales with the light behind it: a heavier lining keeps its colour.',
@@ -160,7 +182,7 @@ export const MAKE_RULES: readonly Rule[] = [
     id: 'heavy-hang',
     cause: 'hang-weight',
     level: 'caution',
-    when: (f) => f.r.hangKgPerMetre >= HEAVY_PER_METRE,
+    when: (f) => f.r.hangKgPerMetre >= HEAVY_PER_METRE || f.r.hangKg >= HEAVY_IN_ALL,
     says: () =>
       "Heavy on the rod: the rod maker's rating and a competent installer decide rod, brackets and fixing into structure.",
     rests: (f) => `computed: ${f.r.say.weight(f.r.hangKg)} of cloth as it hangs; guidance only`,

@@ -2,17 +2,19 @@
 import type { Cloth, Content, FaceCloth } from '#shared/cloth.ts';
 import { isBlackout } from '#shared/cloth.ts';
 import { TICKS_PER_INCH } from '#shared/length.ts';
+import { piecesOf } from '#shared/treatments/panels.ts';
 import type { Facing, FaceFamily, Heading, RoomUse } from '#shared/words.ts';
 import { makeOf } from '../body.ts';
 import type { MakeKind } from '../body.ts';
-import { draws } from '../closing.ts';
+import { draws, hangsBeforeHeat } from '../closing.ts';
 import type { JudgedShade } from '../judge-input.ts';
 import { nameLiningWeight } from '../lining-weight.ts';
 import type { LiningWeight } from '../lining-weight.ts';
 import { asks } from '../privacy-asked.ts';
 import { isCoated, showsNeedleHoles } from '../reckon-stack.ts';
 import type { Reckoned } from '../reckon-stack.ts';
-import { DARK, isDarkening, NEARLY_DARK, SEEN_THROUGH, SHADOWS_SHOW } from '../say-readings.ts';
+import { THIN_FACE } from '../thin-face.ts';
+import { DARK, isDarkening, lightTakenFor, NEARLY_DARK, SEEN_THROUGH, SHADOWS_SHOW } from '../say-readings.ts';
 
 export interface RuleFacts {
   readonly r: Reckoned;
@@ -50,6 +52,18 @@ export interface RuleFacts {
   readonly clothingRule: string | null;
   /** Every layer has a flame certificate of its own. */
   readonly allCertified: boolean;
+  /** Names of the layers without one. */
+  readonly untested: readonly string[];
+  /** It hangs before a heat source below the window. */
+  readonly beforeHeat: boolean;
+  readonly sheer: boolean;
+  /** A lining behind the face that is no sheer. */
+  readonly denseLining: boolean;
+  readonly wantsDark: boolean;
+  /** A lining behind is joined from several widths. */
+  readonly liningJoins: boolean;
+  /** More interlining than a thin face can carry. */
+  readonly overThick: boolean;
   /** By the light through the cloth alone. */
   readonly dark: boolean;
   readonly nearlyDark: boolean;
@@ -94,6 +108,8 @@ export interface RuleFacts {
 }
 
 const STRONG_SUN: readonly Facing[] = ['E', 'SE', 'S', 'SW', 'W'];
+/** Rooms that are darkened for sleep or pictures (common practice). */
+const DARK_ROOMS: readonly RoomUse[] = ['bedroom', 'nursery', 'child', 'media'];
 const CHILD_ROOMS: readonly RoomUse[] = ['nursery', 'child'];
 /** Cotton enough to rot in the sun, and to want cotton behind it, in per cent. */
 const MOSTLY_COTTON = 50;
@@ -115,6 +131,7 @@ export function gatherFacts(r: Reckoned): RuleFacts {
   const linings = behind.flatMap((layer) => (layer.cloth.role === 'lining' ? [{ ...layer, cloth: layer.cloth }] : []));
   const interlinings = behind.flatMap((layer) => (layer.cloth.role === 'interlining' ? [layer.cloth] : []));
   const has = (family: string): boolean => linings.some((layer) => layer.cloth.family === family);
+  const flatPiece = (input.made.finishedWidth * input.made.fullnessMade) / piecesOf(treatment.arrangement);
   const widths = behind.map((layer) => (layer.cloth.usableWidth - face.cloth.usableWidth) / TICKS_PER_INCH);
   return {
     r,
@@ -146,7 +163,14 @@ export function gatherFacts(r: Reckoned): RuleFacts {
     ),
     clothingRule: layers.find((layer) => /\b1610\b/.test(layer.cloth.flame?.test ?? ''))?.cloth.name ?? null,
     allCertified: layers.every((layer) => layer.cloth.flame !== undefined),
-    dark: r.readings.light < DARK,
+    untested: layers.filter((layer) => layer.cloth.flame === undefined).map((layer) => layer.cloth.name),
+    beforeHeat: hangsBeforeHeat(input.opening, treatment),
+    sheer: input.face.family === 'sheer',
+    denseLining: linings.some((layer) => layer.cloth.family !== 'sheer'),
+    wantsDark: DARK_ROOMS.includes(use),
+    liningJoins: linings.some((layer) => !layer.cloth.railroad && layer.cloth.usableWidth < flatPiece),
+    overThick: face.weight < THIN_FACE && interlinings.some((cloth) => cloth.family !== 'light'),
+    dark: lightTakenFor(r) < DARK,
     nearlyDark: r.readings.light < NEARLY_DARK,
     darkening: layers.some(isDarkening),
     stationary: r.closing.class === 'stationary',
@@ -177,7 +201,7 @@ export function gatherFacts(r: Reckoned): RuleFacts {
     contentClash: linings.find((layer) => clashes(face.cloth, layer.cloth))?.cloth.name ?? null,
     narrowerBy: Math.max(0, ...widths.map((w) => -w)),
     widerBy: Math.max(0, ...widths),
-    hasJoins: (input.made.halfWidths ?? 0) > 2 * (input.treatment.arrangement.startsWith('pair') ? 2 : 1),
+    hasJoins: (input.made.halfWidths ?? 0) > 2 * piecesOf(treatment.arrangement),
   };
 }
 

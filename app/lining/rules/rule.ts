@@ -15,6 +15,8 @@ export interface Rule {
   readonly about?: 'make';
   /** What it takes from the score of a stack; not told, the usual of a caution, and nothing for a note. */
   readonly costs?: number;
+  /** A note that the client has to read before she signs; stops and cautions always are. */
+  readonly to?: 'client';
   readonly when: (facts: RuleFacts) => boolean;
   /** Short, in a client's plain words. */
   readonly says: (facts: RuleFacts) => string;
@@ -24,4 +26,4 @@ export interface Rule {
 export const COMMON = 'common practice';
 /** Daylight falls on it from behind, be it on the whole or on the top alone. */
 export const AT_GLASS: readonly Place[] = ['window', 'top'];
-export const ANYWHERE: readonly Place[] = ['window', 'top', 'away'];
+export const ANYWHERE: readonly Place[] = ['window', 'top', 'board', 'away'];

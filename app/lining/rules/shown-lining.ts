@@ -54,6 +54,7 @@ export const SHOWN_LINING_RULES: readonly Rule[] = [
     id: 'glass-line-shows',
     cause: 'glass-line',
     level: 'note',
+    to: 'client',
     costs: 0.06,
     where: ['top'],
     when: (f) => f.overGlassAndWall && !(f.nearlyDark && f.darkening) && f.make === 'flat',
@@ -64,6 +65,7 @@ export const SHOWN_LINING_RULES: readonly Rule[] = [
     id: 'patterned-lining-shows',
     cause: 'show-through-pattern',
     level: 'note',
+    to: 'client',
     where: AT_GLASS,
     when: (f) => f.contrast && f.paleFace && !f.interlined && !f.nearlyDark,
     says: (f) =>

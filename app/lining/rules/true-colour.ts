@@ -8,6 +8,7 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     id: 'ivory-shift',
     cause: 'tint',
     level: 'note',
+    to: 'client',
     where: AT_GLASS,
     when: (f) => f.ivoryLining && !f.nearlyDark,
     says: () =>
@@ -18,6 +19,7 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     id: 'coloured-lining-shift',
     cause: 'tint',
     level: 'note',
+    to: 'client',
     where: AT_GLASS,
     when: (f) => f.colouredLining && !f.ivoryLining && !f.nearlyDark,
     says: (f) =>
@@ -39,7 +41,7 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     level: 'praise',
     where: AT_GLASS,
     when: (f) => f.dark && !f.unlined && (f.draws || f.r.place === 'top'),
-    says: () => 'No daylight comes through, so the face looks the same by day and by night.',
+    says: () => 'Behind a blackout the face looks the same by day and by night.',
     rests: COMMON,
   },
   {
@@ -47,8 +49,7 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     cause: 'tint',
     level: 'praise',
     where: AT_GLASS,
-    when: (f) =>
-      !f.unlined && !f.interlined && !f.nearlyDark && f.r.shiftIfWhite === null && f.r.readings.colourShift < 3.8,
+    when: (f) => !f.unlined && !f.interlined && !f.nearlyDark && f.r.shiftIfWhite === null,
     says: () => 'A white lining keeps the colours true by day, and lined windows look alike from the street.',
     rests: `${COMMON}; computed colour difference by spectra`,
   },
@@ -56,6 +57,7 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     id: 'dark-shows-through',
     cause: 'show-through',
     level: 'note',
+    to: 'client',
     where: AT_GLASS,
     when: (f) => f.paleFace && f.deepLining && !f.interlined,
     says: (f) => `A dark lining greys a pale face${mayInterline(f) ? '; interlining between them hides it' : ''}.`,
@@ -65,10 +67,22 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     id: 'seams-show-through',
     cause: 'show-through',
     level: 'note',
+    to: 'client',
     where: AT_GLASS,
-    when: (f) => f.paleFace && !f.interlined && !f.nearlyDark && !f.unlined,
+    when: (f) => f.paleFace && !f.sheer && !f.interlined && !f.nearlyDark && !f.unlined,
     says: (f) =>
       `At noon seams and hem turns show as darker lines through a pale face${mayInterline(f) ? '; interlining hides them' : ''}.`,
     rests: COMMON,
+  },
+  {
+    id: 'lining-behind-sheer',
+    cause: 'show-through',
+    level: 'note',
+    to: 'client',
+    costs: 0.1,
+    when: (f) => f.sheer && f.denseLining && !f.wantsDark && !f.privateByNight,
+    says: () =>
+      'A lining takes the light that a sheer is there for: it is taken only where it has to hide or to darken.',
+    rests: `${COMMON}: a sheer lets the light in and hangs alone or on another sheer`,
   },
 ];

@@ -10,14 +10,17 @@ export const WINTER_RULES: readonly Rule[] = [
     cause: 'cold-glass',
     level: 'caution',
     when: (f) => f.r.condensation.wet && f.draws && (!f.r.condensation.wetBare || f.r.warmth.middle >= TIGHT),
-    says: () =>
-      'On a cold night the glass behind this may be wet, and damp breeds mould: clear the window by day and air the room.',
+    says: (f) =>
+      f.r.condensation.wetBare
+        ? 'On a cold night this glass is wet even bare, and wetter behind so tight a stack: clear the window by day and air the room against mould.'
+        : 'On a cold night the glass behind this gets wet, and damp breeds mould: clear the window by day and air the room.',
     rests: 'computed: glass behind the drapery is below the dew point of the room (ISO 13788, from memory)',
   },
   {
     id: 'condensation-anyway',
     cause: 'cold-glass',
     level: 'note',
+    to: 'client',
     when: (f) => f.r.condensation.wetBare && f.draws,
     says: () => 'On a cold night this glass is wet even bare, and a little more so behind cloth: air the room.',
     rests: 'computed: the bare glass is below the dew point of the room (ISO 13788, from memory)',
@@ -26,9 +29,10 @@ export const WINTER_RULES: readonly Rule[] = [
     id: 'thermal-stress',
     cause: 'glass-stress',
     level: 'note',
-    when: (f) => f.blackout && f.strongSun && f.r.closing.class !== 'open' && f.draws,
+    to: 'client',
+    when: (f) => (f.blackout || f.blackCloth) && f.strongSun && f.r.closing.class !== 'open' && f.draws,
     says: () =>
-      'A tight, dense stack before sunny glass heats it unevenly: ask the glazier about coated or wired glass.',
+      'A tight, dense or black stack before sunny glass heats it unevenly: ask the glazier first, above all about coated or wired glass.',
     rests: 'thermal stress in some glass behind tight stacks',
   },
 ];

@@ -77,7 +77,7 @@ export const ROMAN_SHADE_HELP: KindHelp<'roman-shade'> = {
     'No word on how it is raised and at which end.',
   ],
   cautions: [
-    'Cords can strangle small children and pets. Cordless or with cords that cannot be reached is the default; in a nursery or a child’s room a cord within reach is a stop. The cords behind are held close at every ring. Local product-safety law and certified parts decide.',
+    'Cords can strangle small children and pets. Cordless or with cords that cannot be reached is the default; in a nursery or a child’s room a cord within reach is a stop. Those behind have to be shrouded, or held so that none can be drawn into a loop. Local product-safety law and certified parts decide.',
     'Every ring is sewn through: a coated three-pass blackout shows each stitch as a point of daylight, and nothing mends that.',
     'A tight heavy shade over cold glass can gather damp and mould behind it, and some glass cracks from the heat in sun: the reading of warmth says when.',
     'The button cell of a remote is locked in: swallowed, it burns within hours. Motors are wired by licensed people.',

@@ -14,7 +14,7 @@ import {
 } from '#shared/words.ts';
 import type { GenericClothId } from '#shared/words.ts';
 import { adviseTier } from '#app/lining/advise-tier.ts';
-import { chooseStacks } from '#app/lining/choose-stacks.ts';
+import { chooseStacks, needsOf } from '#app/lining/choose-stacks.ts';
 import type { ChosenStacks, ChooseInput } from '#app/lining/choose-stacks.ts';
 import { compareStacks, describeBeside } from '#app/lining/compare-stacks.ts';
 import { describeStack } from '#app/lining/describe-stack.ts';
@@ -68,6 +68,37 @@ describe('chosen stacks (common practice)', () => {
     for (const told of [{ room: { use: 'bath' } }, { treatment: { heading: 'grommet' } }] as const) {
       for (const ids of idsOf(choose(told))) expect(ids).not.toMatch(/inter-/);
     }
+  });
+  it('a wave takes neither interlining nor a stiff blackout, however dark the room', () => {
+    for (const use of ['living', 'bedroom', 'media', 'nursery'] as const)
+      for (const ids of idsOf(choose({ face: { family: 'velvet' }, room: { use }, treatment: { heading: 'wave' } })))
+        expect(ids, use).not.toMatch(/inter-|blackout-3-pass|blackout-napped/);
+  });
+  it('thin silk is advised a light interlining, and never offered a thick one', () => {
+    const chosen = choose({ face: { family: 'silk', weight: 110 }, room: { use: 'living', facing: 'W' } });
+    expect(chosen.stacks[chosen.advised.tier].behind).toEqual(['inter-light', 'std-white']);
+    expect(idsOf(chosen).join()).not.toMatch(/inter-heavy/);
+  });
+  it('nothing napped or interlined is thought of in a bathroom or a kitchen', () => {
+    for (const use of ['bath', 'kitchen'] as const)
+      for (const ids of idsOf(choose({ room: { use } }))) expect(ids, use).not.toMatch(/combo|inter-|napped/);
+  });
+  it('a sheer is advised bare where nobody asks for darkness, and nothing napped is ever offered behind it', () => {
+    for (const use of ['living', 'dining', 'kitchen', 'sunroom'] as const) {
+      const chosen = choose({ face: { family: 'sheer' }, room: { use } });
+      expect(chosen.stacks[chosen.advised.tier].behind, use).toEqual([]);
+      expect(idsOf(chosen).join(), use).not.toMatch(/combo|inter-|napped/);
+    }
+  });
+  it('warmth weighs little before good glass', () => {
+    const better = (glazing: 'single' | 'triple'): number =>
+      needsOf({ ...inputOf([], { room: { climate: 'cold' }, opening: { glazing } }) }).warmth;
+    expect(better('triple')).toBeLessThan(better('single'));
+  });
+  it('warmth is promised of no cloth that shuts a heater in behind it', () => {
+    const told: Told = { room: { climate: 'cold' }, opening: { heatSourceBelow: true } };
+    expect(judge(starters('inter-heavy', 'std-white'), told).words.warmth.words).toBe('heat stays behind it');
+    for (const tier of TIERS) expect(choose(told).stacks[tier].why).not.toMatch(/warmth/);
   });
   it('says why not the nearest stack that was left out', () => {
     const { notChosen } = choose({ room: { use: 'nursery' } });
@@ -182,8 +213,8 @@ describe('names and sentences', () => {
     const inter = judge(starters('inter-med', 'std-white'));
     expect(compareStacks(lined, inter)).toEqual([
       'by day the light is dim',
-      'its colours look a touch warmer by day',
-      'nine tenths of the fading is kept off',
+      "the cloth's colours look a touch warmer by day",
+      'four fifths of the fading is kept off',
       'clearly more warmth in winter',
       'full in the hand',
     ]);

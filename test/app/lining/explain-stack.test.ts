@@ -19,11 +19,21 @@ function asked(told: Told): { readonly input: ChooseInput; readonly chosen: Chos
 }
 
 describe('why not this stack here?', () => {
-  it('blackout in a pleated living room: its needle holes', () => {
+  it('blackout in a living room: nobody asked for darkness (common practice)', () => {
     const { input, chosen } = asked({ room: { use: 'living' } });
     const found = explainFamily(input, chosen, 'blackout-3-pass');
     expect(found.verdict).toBe('left-out');
-    expect(found.says).toMatch(/^Why not three-pass blackout\? .*point of daylight/);
+    expect(found.says).toMatch(/^Why not three-pass blackout\? .*nobody asked for darkness/);
+  });
+  it('blackout in a pleated bedroom: its stiff hand first (common practice)', () => {
+    const { input, chosen } = asked({ room: { use: 'bedroom' }, face: { family: 'velvet' } });
+    expect(explainFamily(input, chosen, 'blackout-3-pass').says).toMatch(/This blackout is stiff/);
+  });
+  it('a fault that one of the three has too is no reason', () => {
+    const { input, chosen } = asked({ room: { use: 'nursery', facing: 'E' } });
+    const found = explainStack(input, chosen, starters('inter-med', 'soft-blackout'));
+    expect(chosen.stacks.better.behind).toEqual(['soft-blackout']);
+    expect(found.says).toMatch(/dark but for its edges by day, against nearly dark by day/);
   });
   it('interlining in a bathroom is stopped, and why', () => {
     const { input, chosen } = asked({ room: { use: 'bath' } });

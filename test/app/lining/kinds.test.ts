@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
 import { LOCALES } from '#shared/locale.ts';
+import { TIERS } from '#shared/words.ts';
 import type { GenericClothId, RoomUse } from '#shared/words.ts';
 import { chooseStacks } from '#app/lining/choose-stacks.ts';
 import type { ChosenStacks } from '#app/lining/choose-stacks.ts';
@@ -266,11 +267,32 @@ const FACTS: readonly Fact[] = [
     quiet: ['flat shade', ['std-white'], { face: { family: 'print' }, ...inRoom('bath') }],
   },
   {
-    fact: 'a nap holds damp',
+    fact: 'a nap holds damp, in a bathroom',
     rule: 'napped-in-damp',
     level: 'note',
     fires: ['flat shade', ['combo-white'], inRoom('bath')],
-    quiet: ['flat shade', ['combo-white'], inRoom('kitchen')],
+    quiet: ['flat shade', ['combo-white'], inRoom('living')],
+  },
+  {
+    fact: 'and in a kitchen: a combination lining is half an interlining',
+    rule: 'napped-in-damp',
+    level: 'note',
+    fires: ['flat shade', ['combo-white'], inRoom('kitchen')],
+    quiet: ['flat shade', ['std-white'], inRoom('kitchen')],
+  },
+  {
+    fact: 'cloth keeps clear of stoves and open flames',
+    rule: 'kitchen-flame',
+    level: 'caution',
+    fires: ['flat shade', ['std-white'], inRoom('kitchen')],
+    quiet: ['flat shade', ['std-white'], inRoom('dining')],
+  },
+  {
+    fact: 'what is lined dries slowly in a shower, and folded damp cloth grows mould',
+    rule: 'shower-dries',
+    level: 'note',
+    fires: ['shower curtain', ['std-white'], inRoom('bath')],
+    quiet: ['shower curtain', [], inRoom('bath')],
   },
   {
     fact: 'the layers take the care of the most delicate',
@@ -322,8 +344,8 @@ const FACTS: readonly Fact[] = [
     fact: 'blackout joined to a napped back: two layers’ labour',
     rule: 'napped-blackout-labour',
     level: 'praise',
-    fires: ['cornice', ['blackout-napped']],
-    quiet: ['cornice', ['blackout-3-pass']],
+    fires: ['flat shade', ['blackout-napped']],
+    quiet: ['tailored valance', ['blackout-napped']],
   },
   {
     fact: 'a patterned lining shows through a pale face',
@@ -412,8 +434,19 @@ describe('stitches', () => {
 });
 
 describe('what a kind covers', () => {
+  it('a cornice is a box: no light passes it, so it has no colour by day, no fading and no line of the glass', () => {
+    const judged = judgeKind('cornice', ['std-white']);
+    expect(judged.readings).toMatchObject({ light: 0, colourShift: 0, fade: 0 });
+    expect(judged.words).toMatchObject({ light: { words: 'a box over the top' }, fade: { words: 'no sun behind it' } });
+    expect(rulesOf(judged).filter((rule) => /glass-line|finish|tint|true|fading|suits/.test(rule))).toEqual([]);
+    expect(judged.readings.lightInRoom).toBe(judgeKind('cornice', ['blackout-3-pass']).readings.lightInRoom);
+  });
+  it('a cornice is offered for its padding alone, with a neat lining inside', () => {
+    const { stacks } = chooseFor('cornice', inRoom('dining'));
+    for (const tier of TIERS) expect(stacks[tier].behind.join('+'), tier).toMatch(/^(inter-\w+\+)?std-white$/);
+  });
   it('a valance leaves the room its light: 8 of 54 in of the glass (16 deep, 8 above)', () => {
-    const { readings, words, ranges } = judgeKind('cornice', ['blackout-3-pass']);
+    const { readings, words, ranges } = judgeKind('tailored valance', ['blackout-3-pass']);
     const covered = 8 / 54;
     expect(readings.lightInRoom).toBeCloseTo(0.6907 * (1 - covered), 3);
     expect(words.light.words).toBe('covers the top only');

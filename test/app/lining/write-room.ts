@@ -6,6 +6,7 @@ import { explainFamily } from '#app/lining/explain-stack.ts';
 import { judgeOpening } from '#app/lining/judge-opening.ts';
 import type { HungTreatment } from '#app/lining/judge-opening.ts';
 import { listReadings } from '#app/lining/list-readings.ts';
+import { isUnlit } from '#app/lining/reckon-stack.ts';
 import { placeOf } from '#app/lining/place-of-kind.ts';
 import { behindOf, faceOf } from '#app/pricing/job-pricing.ts';
 import type { JobPricing } from '#app/pricing/job-pricing.ts';
@@ -78,8 +79,8 @@ function study(room: Room, opening: Opening, treatment: Treatment, pricing: JobP
 }
 
 /** The page. Prices are left out: they are checked elsewhere. */
-export function writeRoom(job: Job): string {
-  const parts = studyRoom(job).map((studied) => writeOpening(studied));
+export function writeRoom(job: Job, about: string): string {
+  const parts = [`_${about}_`, ...studyRoom(job).map((studied) => writeOpening(studied))];
   return `${parts.join('\n\n')}\n`;
 }
 
@@ -103,10 +104,18 @@ function writeTreatment({ treatment, result, choose, hung }: StudiedTreatment): 
   const chosen = chooseStacks(choose);
   const asked = TIERS.every((tier) => result.tiers[tier].chosen === null);
   const whyNot = asked || chosen.notChosen === null ? [] : [chosen.notChosen.why];
+  const table = {
+    ...chosen,
+    stacks: {
+      good: { behind: result.tiers.good.stack.behind, why: '' },
+      better: { behind: result.tiers.better.stack.behind, why: '' },
+      best: { behind: result.tiers.best.stack.behind, why: '' },
+    },
+  };
   const askedBlackout = (['blackout-3-pass', 'blackout-soft'] as const)
-    .map((family) => explainFamily(choose, chosen, family))
+    .map((family) => explainFamily(choose, table, family))
     .filter((each) => each.verdict !== 'chosen' && each.behind.join('+') !== chosen.notChosen?.behind.join('+'));
-  const blackout = placeOf(treatment.kind) === 'away' ? [] : askedBlackout.map((each) => each.says);
+  const blackout = isUnlit(placeOf(treatment.kind)) ? [] : askedBlackout.map((each) => each.says);
   const readings = listReadings(hung.input).map(
     (each) =>
       `- ${each.label}: ${round(each.value)}${unit(each.unit)} (${round(each.range[0])} to ${round(each.range[1])}). Rests on: ${each.rests}.`,
@@ -123,18 +132,24 @@ function writeTreatment({ treatment, result, choose, hung }: StudiedTreatment): 
 
 function writeTier(name: string, tier: TierResult): string {
   const { words, advice } = tier.judgement;
-  const told = Object.entries(words).map(([reading, { words: said, figure }]) => {
+  // What no daylight is behind has only its body to tell of.
+  const shown = Object.entries(words).filter(
+    ([reading]) => reading === 'body' || words.fade.words !== 'no sun behind it',
+  );
+  const told = shown.map(([reading, { words: said, figure }]) => {
     const figures = figure === '' ? '' : ` (${figure})`;
     return `${reading} ${said}${figures}`;
   });
-  const who = tier.chosen === null ? 'Given by hand.' : tier.chosen.why;
+  const who = tier.chosen === null ? 'Asked for by hand.' : tier.chosen.why;
   return [
     `### ${name}: ${tier.title}`,
     tier.says,
     `Why: ${who}`,
     `${told.join('; ')}.`,
     advice.map((each) => `- ${each.level} (${each.rule}): ${each.says}`).join('\n'),
-  ].join('\n\n');
+  ]
+    .filter((text) => text !== '')
+    .join('\n\n');
 }
 
 /** Drawn and open, where more than one hangs before the window. */

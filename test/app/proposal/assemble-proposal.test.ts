@@ -139,6 +139,28 @@ describe('what to heed', () => {
             expect(said).toContain(advice.says.replace(/’/gu, "'"));
   });
 
+  it('every stop and caution stands at the window that it is about, beside its options', () => {
+    for (const treatment of result.treatments) {
+      const notes = paper.windows.find(({ key }) => key === treatment.key)?.notes ?? [];
+      const said = notes
+        .map(({ says }) => says)
+        .join(' ')
+        .replace(/’/gu, "'");
+      for (const tier of TIERS)
+        for (const advice of treatment.tiers[tier].judgement.advice)
+          if (advice.level === 'stop' || advice.level === 'caution')
+            expect(said).toContain(advice.says.replace(/’/gu, "'"));
+    }
+  });
+
+  it('ladders, old paint, electric current and weight are always said (common practice)', () => {
+    const said = paperOf({ windows: 1 })
+      .paper.notes.map((note) => note.says)
+      .join(' ');
+    for (const word of ['ladders', 'lead', 'asbestos', 'electric', 'maker’s rating', 'exits stay free'])
+      expect(said).toContain(word);
+  });
+
   it('nothing is said twice to all', () => {
     const shared = paper.notes.map((note) => note.says);
     expect(new Set(shared).size).toBe(shared.length);
