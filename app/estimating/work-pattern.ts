@@ -1,5 +1,7 @@
 /** The working of a placed pattern: where the motif comes to stand, and so where in the repeat the cuts begin. */
 import type { FaceCloth } from '#shared/cloth.ts';
+import { ticks } from '#shared/length.ts';
+import type { Ticks } from '#shared/length.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { placePattern } from './place-pattern.ts';
@@ -32,7 +34,7 @@ export function workPattern(
       ? `${say.length(top)} − ${say.length(level)} = ${say.length(placed.below)}`
       : say.length(placed.below);
   const washed = practice.shrinkage > 0 ? `, ÷ (1 − ${say.number(practice.shrinkage / 1e6, 6)})` : '';
-  const { horizontal, match } = face.repeat;
+  const { match } = face.repeat;
   const steps = [
     step(
       'motif-below',
@@ -49,15 +51,24 @@ export function workPattern(
       match === 'half-drop' ? 'level widths; the others half a repeat further' : 'every width alike',
     ),
   ];
-  if (horizontal === null || panels.pieces !== 2) return steps;
+  return [...steps, ...workLeadingEdges(panels, face.repeat.horizontal, say)];
+}
+
+/**
+ * A pair that closes reads on where the right panel's cut edge begins as far back in the repeat across as the overlap hides
+ * and both side hems turn under. The overlap hangs flat, so lengths of cloth and of rod are the same there.
+ */
+function workLeadingEdges(panels: PanelsTreatment, across: Ticks | null, say: Say): WorkingStep[] {
+  const { sideHem } = panels.practice;
+  if (panels.arrangement !== 'pair' || across === null || across === 0) return [];
+  const back = ticks((panels.overlap + 2 * sideHem) % across);
   return [
-    ...steps,
     step(
       'leading-edges',
-      'leading edges read on',
-      `repeat across ${say.length(horizontal)}${panels.overlap > 0 ? `, overlap ${say.length(panels.overlap)}` : ''}`,
-      'same place in both',
-      'the left panel ends where the right one begins: both leading edges are cut at one place of the repeat across, the overlap and the hems turned under counted in (common practice)',
+      'right panel begins back in the repeat across by',
+      `${say.length(panels.overlap)} + 2 × ${say.length(sideHem)}, less whole repeats of ${say.length(across)}`,
+      say.length(back),
+      'from where the left panel is cut at its leading edge: closed, the pattern then reads on over the overlap (common practice)',
     ),
   ];
 }

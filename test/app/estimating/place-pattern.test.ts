@@ -71,6 +71,23 @@ describe('a placed motif', () => {
     expect(working.find(({ id }) => id === 'pattern-start')).toMatchObject({ value: '13½' });
   });
 
+  it.each([
+    // 3 1/2 of overlap and two hems of 3: 9 1/2 of cloth that nobody sees.
+    ['27 across', 27, 3.5, '9½'],
+    ['4 across: whole repeats are left out', 4, 3.5, '1½'],
+    ['no overlap, 6 across: the hems are a whole repeat', 6, 0, '0'],
+  ])('the leading edges of a pair read on when closed: %s', (_, horizontal, overlap, back) => {
+    const { working } = estimateCase(
+      placed({ place: 'middle' }, { cloth: { repeat: { vertical: 27, horizontal } }, panels: { overlap } }),
+    );
+    expect(working.find(({ id }) => id === 'leading-edges')?.value).toBe(back);
+  });
+
+  it('panels that never close have no leading edges to match', () => {
+    const still = placed({ place: 'middle' }, { panels: { arrangement: 'pair-stationary' } });
+    expect(estimateCase(still).working.some(({ id }) => id === 'leading-edges')).toBe(false);
+  });
+
   it('every width of a set begins alike; half-drop widths half a repeat further by turns', () => {
     const straight = placed({ place: 'level', level: 42 });
     const drop = placed(
