@@ -1,19 +1,19 @@
 /** Cut plans as pages: each cloth begins a page with its figures and its bolts; the list of cuts follows. */
 import type { CutPlanPaper, CutPlanSection, ListedBoltCuts } from '#app/proposal/cut-plan-paper.ts';
-import { artifact, figureItem, keep, lineItem, ruleShape, stack, textBlock, textBlocks } from './block.ts';
+import { artifact, figureItem, keep, stack, textBlock, textBlocks } from './block.ts';
 import type { Block } from './block.ts';
 import { heightOf, makeFlow } from './flow-pages.ts';
 import type { FontSet } from './font-set.ts';
-import { fitLine } from './fit-line.ts';
 import { headingBlock } from './lay-out-notes.ts';
+import { runningFoot, runningHead } from './lay-out-running.ts';
 import { rowBlock, ruledAbove } from './lay-out-table.ts';
 import type { Column } from './lay-out-table.ts';
-import type { LaidPage, PageItem } from './page-item.ts';
+import type { LaidPage } from './page-item.ts';
 import { CONTENT_WIDTH, STYLES } from './paper-style.ts';
 import type { PageFrame } from './paper-style.ts';
 import { tickBox } from './tick-box.ts';
 
-const HEAD_TOP = 38;
+const FOOT = 'Hatched: waste. Barb: top of the cut. Ticks: repeats. Cut nothing before the cloth is checked for flaws.';
 /** Lines of running text are easiest to read at this width. */
 const MEASURE = 470;
 
@@ -39,7 +39,7 @@ export function layOutCutPages(paper: CutPlanPaper, frame: PageFrame, fonts: Fon
   return flow.pages.map((items, i) => ({
     width: frame.width,
     height: frame.height,
-    items: [...runningHead(paper, frame, fonts), ...items, ...foot(frame, i + 1, count, fonts)],
+    items: [...runningHead(paper, frame, fonts), ...items, ...runningFoot(FOOT, frame, i + 1, count, fonts)],
   }));
 }
 
@@ -182,36 +182,4 @@ function cutBlocks(bolt: ListedBoltCuts, field: string, fonts: FontSet, isFirst:
   if (first === undefined) return [];
   const above = isFirst ? [headingBlock('Cut in this order', `${field}.order`, fonts, 16)] : [];
   return [...above, keep(title), keep(stack([heads, first])), ...rows.slice(1)];
-}
-
-function runningHead(paper: CutPlanPaper, frame: PageFrame, fonts: FontSet): readonly PageItem[] {
-  const words = fitLine(
-    `${paper.reference} · ${paper.client} · ${paper.dated}`,
-    STYLES.small,
-    CONTENT_WIDTH * 0.66,
-    fonts,
-  );
-  const room = CONTENT_WIDTH - fonts.measure(words, STYLES.small, STYLES.small.size) - 24;
-  return [
-    lineItem(
-      fitLine(paper.letterhead.name, STYLES.running, room, fonts),
-      STYLES.running,
-      { x: frame.left, y: HEAD_TOP, field: 'letterhead.name' },
-      'Artifact',
-    ),
-    lineItem(words, STYLES.small, { x: frame.right, y: HEAD_TOP + 1.8, field: 'reference', anchor: 'end' }, 'Artifact'),
-    artifact([ruleShape(frame.left, frame.right, HEAD_TOP + 19, 'ink', 0.9)]),
-  ];
-}
-
-function foot(frame: PageFrame, page: number, pages: number, fonts: FontSet): readonly PageItem[] {
-  const y = frame.bottom + 11;
-  const number = `page ${page} of ${pages}`;
-  const room = CONTENT_WIDTH - fonts.measure(number, STYLES.small, STYLES.small.size) - 20;
-  const words =
-    'Hatched: waste. Barb: top of the cut. Ticks: repeats. Cut nothing before the cloth is checked for flaws.';
-  return [
-    lineItem(fitLine(words, STYLES.small, room, fonts), STYLES.small, { x: frame.left, y, field: 'foot' }, 'Artifact'),
-    lineItem(number, STYLES.small, { x: frame.right, y, field: 'page number', anchor: 'end' }, 'Artifact'),
-  ];
 }

@@ -1,22 +1,23 @@
 /** Work sheets as pages: each treatment begins a page; drawing, take-off, checklist and cautions follow one another. */
 import type { WorkPage, WorkPaper } from '#app/proposal/work-paper.ts';
 import type { WorkingStepText } from '#app/proposal/proposal-paper.ts';
-import { artifact, figureItem, keep, lineItem, ruleShape, stack, textBlock, textBlocks } from './block.ts';
+import { artifact, figureItem, keep, stack, textBlock, textBlocks } from './block.ts';
 import type { Block } from './block.ts';
 import { heightOf, makeFlow } from './flow-pages.ts';
 import type { FontSet } from './font-set.ts';
-import { fitLine } from './fit-line.ts';
 import { openingHead } from './lay-out-opening-head.ts';
 import { padded, rowBlock, ruledAbove } from './lay-out-table.ts';
 import type { Column } from './lay-out-table.ts';
 import { headingBlock } from './lay-out-notes.ts';
+import { runningFoot, runningHead } from './lay-out-running.ts';
 import { tableBlocks } from './lay-out-working.ts';
-import type { LaidPage, PageItem } from './page-item.ts';
+import type { LaidPage } from './page-item.ts';
 import { CONTENT_WIDTH, STYLES } from './paper-style.ts';
 import type { PageFrame } from './paper-style.ts';
 import { tickBox } from './tick-box.ts';
 
-const HEAD_TOP = 38;
+const FOOT =
+  'Dashed: fold. Red: seam. Grey: turned under or taken up. Cut nothing before the cloth is checked for flaws.';
 
 export function layOutWorkPages(paper: WorkPaper, frame: PageFrame, fonts: FontSet): readonly LaidPage[] {
   const flow = makeFlow(frame, frame.top);
@@ -35,7 +36,7 @@ export function layOutWorkPages(paper: WorkPaper, frame: PageFrame, fonts: FontS
   return flow.pages.map((items, i) => ({
     width: frame.width,
     height: frame.height,
-    items: [...runningHead(paper, frame, fonts), ...items, ...foot(frame, i + 1, count, fonts)],
+    items: [...runningHead(paper, frame, fonts), ...items, ...runningFoot(FOOT, frame, i + 1, count, fonts)],
   }));
 }
 
@@ -47,38 +48,6 @@ function emptyBlock(fonts: FontSet): Block {
     width: CONTENT_WIDTH,
     fonts,
   });
-}
-
-function runningHead(paper: WorkPaper, frame: PageFrame, fonts: FontSet): readonly PageItem[] {
-  const words = fitLine(
-    `${paper.reference} · ${paper.client} · ${paper.dated}`,
-    STYLES.small,
-    CONTENT_WIDTH * 0.66,
-    fonts,
-  );
-  const room = CONTENT_WIDTH - fonts.measure(words, STYLES.small, STYLES.small.size) - 24;
-  return [
-    lineItem(
-      fitLine(paper.letterhead.name, STYLES.running, room, fonts),
-      STYLES.running,
-      { x: frame.left, y: HEAD_TOP, field: 'letterhead.name' },
-      'Artifact',
-    ),
-    lineItem(words, STYLES.small, { x: frame.right, y: HEAD_TOP + 1.8, field: 'reference', anchor: 'end' }, 'Artifact'),
-    artifact([ruleShape(frame.left, frame.right, HEAD_TOP + 19, 'ink', 0.9)]),
-  ];
-}
-
-function foot(frame: PageFrame, page: number, pages: number, fonts: FontSet): readonly PageItem[] {
-  const y = frame.bottom + 11;
-  const number = `page ${page} of ${pages}`;
-  const room = CONTENT_WIDTH - fonts.measure(number, STYLES.small, STYLES.small.size) - 20;
-  const words =
-    'Dashed: fold. Red: seam. Grey: turned under or taken up. Cut nothing before the cloth is checked for flaws.';
-  return [
-    lineItem(fitLine(words, STYLES.small, room, fonts), STYLES.small, { x: frame.left, y, field: 'foot' }, 'Artifact'),
-    lineItem(number, STYLES.small, { x: frame.right, y, field: 'page number', anchor: 'end' }, 'Artifact'),
-  ];
 }
 
 function headBlocks(page: WorkPage, field: string, fonts: FontSet): readonly Block[] {

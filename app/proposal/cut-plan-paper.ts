@@ -1,5 +1,6 @@
 /** The cut plans of a job as finished text and drawings, a section a cloth. Plain JSON, like the other papers. */
 import type { Drawing } from '#app/drawing/shape.ts';
+import type { WorkshopPaper } from './workshop-paper.ts';
 
 /** One figure with its name, `ordered` and `12¾ yd`. */
 export interface PlanFigure {
@@ -41,16 +42,7 @@ export interface CutPlanSection {
   readonly bolts: readonly ListedBoltCuts[];
 }
 
-export interface CutPlanPaper {
-  readonly form: 1;
-  readonly language: string;
-  readonly title: string;
-  /** ISO date. */
-  readonly date: string;
-  readonly dated: string;
-  readonly letterhead: { readonly name: string };
-  readonly client: string;
-  readonly reference: string;
+export interface CutPlanPaper extends WorkshopPaper {
   /** Which work is laid, and what the plan does not promise. */
   readonly opening: string;
   /** What to do before the first cut. */

@@ -1,6 +1,7 @@
 /** What the workroom is handed, as finished text and drawings: a sheet a treatment. Plain JSON, like the proposal's paper. */
 import type { Drawing } from '#app/drawing/shape.ts';
 import type { WorkingStepText, WorkingTable } from './proposal-paper.ts';
+import type { WorkshopPaper } from './workshop-paper.ts';
 
 export interface WorkPage {
   readonly key: string;
@@ -25,15 +26,6 @@ export interface WorkPage {
   readonly notes: readonly string[];
 }
 
-export interface WorkPaper {
-  readonly form: 1;
-  readonly language: string;
-  readonly title: string;
-  /** ISO date. */
-  readonly date: string;
-  readonly dated: string;
-  readonly letterhead: { readonly name: string };
-  readonly client: string;
-  readonly reference: string;
+export interface WorkPaper extends WorkshopPaper {
   readonly pages: readonly WorkPage[];
 }
