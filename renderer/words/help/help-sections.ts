@@ -6,7 +6,7 @@ import { BED_SKIRT_HELP } from './bed-skirt.ts';
 import { BEHIND_HELP } from './behind.ts';
 import { CLOTH_HELP } from './cloth.ts';
 import { CORNICE_HELP } from './cornice.ts';
-import type { KindHelp, TopicHelp } from './help-text.ts';
+import type { AnyKindHelp, KindHelp, TopicHelp } from './help-text.ts';
 import { JOB_FILES_HELP } from './job-files.ts';
 import { KEYS_HELP } from './keys.ts';
 import { MEASURING_HELP } from './measuring.ts';
@@ -32,7 +32,7 @@ const BEFORE: readonly TopicHelp[] = [MEASURING_HELP];
 const AFTER: readonly TopicHelp[] = [CLOTH_HELP, BEHIND_HELP, PRICES_HELP, PROPOSALS_HELP, JOB_FILES_HELP, KEYS_HELP];
 
 export type HelpSection =
-  | { readonly is: 'kind'; readonly id: TreatmentKind; readonly title: string; readonly help: KindHelp<TreatmentKind> }
+  | { readonly is: 'kind'; readonly id: TreatmentKind; readonly title: string; readonly help: AnyKindHelp }
   | { readonly is: 'topic'; readonly id: string; readonly title: string; readonly help: TopicHelp };
 
 function sectionOfTopic(help: TopicHelp): HelpSection {
@@ -45,8 +45,7 @@ export const HELP_SECTIONS: readonly HelpSection[] = [
     is: 'kind',
     id: kind,
     title: KIND_WORDS[kind].name,
-    // Its styles are read by name alone from here on.
-    help: KIND_HELP[kind] as unknown as KindHelp<TreatmentKind>,
+    help: KIND_HELP[kind],
   })),
   ...AFTER.map(sectionOfTopic),
 ];

@@ -61,6 +61,12 @@ export interface KindHelp<Kind extends TreatmentKind> {
   readonly cautions: readonly string[];
 }
 
+/** The help of whichever kind: its styles are read by name alone. */
+export interface AnyKindHelp extends Omit<KindHelp<TreatmentKind>, 'styles' | 'shown'> {
+  readonly styles: Readonly<Record<string, StyleHelp>>;
+  readonly shown: string;
+}
+
 /** Help that is about no one kind. */
 export interface TopicHelp {
   readonly id: string;
