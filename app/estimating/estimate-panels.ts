@@ -27,7 +27,9 @@ import { gramsOf, hungFace, hungLayer } from './weigh-layer.ts';
 import type { Hung } from './weigh-layer.ts';
 import { cutTabs } from './tabs.ts';
 import { workPattern } from './work-pattern.ts';
+import { solveRod } from './rod-to-clear.ts';
 import { workPoints } from './work-points.ts';
+import { workStackback } from './work-stackback.ts';
 import { workCut, workFace, workLayer, workWeight } from './work-panels.ts';
 
 /**
@@ -51,6 +53,10 @@ export function estimatePanels(
   const halves = laid.counted?.halves ?? upToWhole(2 * laid.made2, 2 * face.usableWidth);
   const points = countPoints(panels, laid.made2, laid.counted?.halves ?? null, face.repeat?.horizontal ?? null);
   const offer = offerFewer(panels, face, laid.counted, say);
+  const stackback = measureStackback(panels, halves, behind);
+  const glass = given.place?.opening ?? null;
+  const cut = { usable: face.usableWidth, sideways: laid.counted === null };
+  const clearing = glass === null ? null : solveRod(panels, cut, behind, glass);
   return {
     finished: { width: finishedWidth(panels), length: panels.finishedLength },
     halfWidths: laid.counted?.halves ?? null,
@@ -59,7 +65,8 @@ export function estimatePanels(
     takeoff,
     grams,
     pleats: points.pleats,
-    stackback: measureStackback(panels, halves, behind),
+    stackback,
+    clearing,
     seamsLineUp: behind.every((layer) => linesUp(layer, face.usableWidth)),
     parts: partsOf(panels, laid, points),
     labour: [...labourOf(panels, face, behind, laid, given.billableWidth), ...labourOfBands(bands)],
@@ -68,6 +75,7 @@ export function estimatePanels(
       ...workFace(panels, face, behind, laid, say),
       ...workPoints(panels, points, say),
       ...workPattern(panels, face, lined, laid.line.railroaded, say),
+      ...workStackback(panels, { halfWidths: halves, stackback, clearing }, behind, glass, say),
       ...workCut(panels, face, laid, say),
       ...behind.flatMap((layer, index) => workLayer(panels, layer, laid, layers[index] ?? laid.line, say)),
       ...bands.flatMap((band) => workBand(band, say)),

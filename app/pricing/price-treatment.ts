@@ -132,6 +132,7 @@ function priceTier(
     }),
     pleats: estimate.pleats,
     stackback: estimate.stackback,
+    ...(estimate.clearing ? { clearing: estimate.clearing } : {}),
     offer: estimate.offer,
     sheet: made.sheet,
     working: [...estimate.working, ...judgement.working],
