@@ -16,11 +16,12 @@ import type { CountedWidths } from './count-widths.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
 import { labourOf } from './labour-of-panels.ts';
 import { partsOf } from './parts-of-panels.ts';
-import { headingTurn } from './heading-turn.ts';
+import { plainCutOf } from './plain-cut.ts';
 import { countPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
 import { layerCut, layerFlat2, layerHalves, linesUp } from './lay-behind.ts';
-import { halvesUpToTick, upForShrinkage, upToWhole } from './round.ts';
+import { halvesUpToTick, upToWhole } from './round.ts';
+import { mayRunSideways, prefersSideways } from './run-sideways.ts';
 import type { Say } from './say.ts';
 import { measureStackback } from './stackback.ts';
 import { gramsOf, hungFace, hungLayer } from './weigh-layer.ts';
@@ -68,7 +69,7 @@ export function estimatePanels(
     stackback,
     clearing,
     seamsLineUp: behind.every((layer) => linesUp(layer, face.usableWidth)),
-    parts: partsOf(panels, laid, points),
+    parts: partsOf(panels, face, laid, points),
     labour: [...labourOf(panels, face, behind, laid, given.billableWidth), ...labourOfBands(bands)],
     offer,
     working: [
@@ -84,13 +85,6 @@ export function estimatePanels(
   };
 }
 
-/** Plain cut of the face: finished length, heading, hem and squaring, made longer for what washing takes. */
-export function plainCutOf(panels: PanelsTreatment, lined: boolean): Ticks {
-  const { bottomHem, squaring, shrinkage } = panels.practice;
-  const asked = panels.finishedLength + headingTurn(panels, lined) + bottomHem + squaring;
-  return upForShrinkage(ticks(asked), shrinkage);
-}
-
 function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly BackCloth[], mass: number): LaidFace {
   const lined = behind.length > 0;
   const plain = plainCutOf(panels, lined);
@@ -99,7 +93,7 @@ function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly Back
   const tabs = cutTabs(panels, countPoints(panels, counted.made2, counted.halves).count, face.usableWidth);
   const upright = layLine(panels, face, 0, cut, counted.halves, tabs?.length ?? ticks(0));
   const sideways = panels.halfWidths === null ? laySideways(panels, face, 0, plain, flatWithHems(panels)) : null;
-  if (sideways && sideways.plan < upright.plan) {
+  if (sideways && prefersSideways(face, panels, sideways.plan, { plan: upright.plan, joins: counted.joins })) {
     const made2 = 2 * flatAsked(panels);
     const fullnessMade = fullnessOf(panels, made2);
     const line = weigh(sideways, hungFace(panels, made2, lined), mass, panels.quantity, fullnessMade);
@@ -186,7 +180,7 @@ function laySideways(
   across: Ticks,
   run: Ticks,
 ): Unweighed | null {
-  if (!cloth.railroad || across > cloth.usableWidth) return null;
+  if (!mayRunSideways(cloth, panels) || across > cloth.usableWidth) return null;
   const { practice, quantity } = panels;
   const length = ticks(run * quantity);
   return {

@@ -19,8 +19,8 @@ export type Labour =
 
 /** What a take-off may know of the place where the treatment hangs. */
 export interface HangingPlace {
-  /** Width of the opening. */
-  readonly opening: Ticks;
+  /** Width of the opening; null where nobody measured one. */
+  readonly opening: Ticks | null;
   readonly use: RoomUse;
   readonly heatSourceBelow: boolean;
 }

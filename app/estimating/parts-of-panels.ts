@@ -1,4 +1,5 @@
 /** What is bought for panels besides cloth, by heading: common practice, each counted for all quantity. */
+import type { FaceCloth } from '#shared/cloth.ts';
 import { exhaustive } from '#shared/fault.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { Part } from '#shared/parts.ts';
@@ -7,10 +8,9 @@ import type { HeadingPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
 import { halvesUpToTick, upToWhole } from './round.ts';
 
-export function partsOf(panels: PanelsTreatment, laid: LaidFace, points: HeadingPoints): Part[] {
+export function partsOf(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace, points: HeadingPoints): Part[] {
   const { quantity, returns } = panels;
   const pieces = panels.pieces;
-  const joins = laid.counted?.joins ?? 0;
   // A wave tape has its pitch: as many spaces as the gliders leave, whatever cloth was taken.
   const taped = panels.heading === 'wave' ? flatAsked(panels) : halvesUpToTick(laid.made2);
   const tape: Part = { part: 'headingTape', length: taped * quantity };
@@ -19,9 +19,18 @@ export function partsOf(panels: PanelsTreatment, laid: LaidFace, points: Heading
     { part: 'bracket', count: countBrackets(panels) * quantity },
     ...(hasFinials(panels) ? [{ part: 'finial' as const, count: 2 * quantity }] : []),
     ...headingParts(panels, points, tape, pieces * quantity),
-    // Two corners of each piece and one at every join, in pouches; never lead.
-    { part: 'weight', count: (2 * pieces + joins) * quantity },
+    ...weigh(panels, face, laid),
   ];
+}
+
+/**
+ * Two weights at the corners of each piece and one at every join, in pouches; never lead. A sheer shows them: a weighted
+ * cord runs along its hem instead, and a weighted edge needs neither.
+ */
+function weigh({ quantity, pieces, weightedEdge }: PanelsTreatment, face: FaceCloth, laid: LaidFace): Part[] {
+  if (weightedEdge) return [];
+  if (face.family === 'sheer') return [{ part: 'weightedCord', length: halvesUpToTick(laid.made2) * quantity }];
+  return [{ part: 'weight', count: (2 * pieces + (laid.counted?.joins ?? 0)) * quantity }];
 }
 
 /** `all` is the number of pieces over all quantity. */

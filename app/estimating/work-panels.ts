@@ -1,5 +1,6 @@
 /** The working of panels: every step with its formula in figures and the setting or source that it rests on. */
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
+import { liesOnFloor } from '#shared/treatments/panels.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { TICKS_PER_YARD } from '#shared/length.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
@@ -60,14 +61,14 @@ export function workFace(
         'run, sideways',
         `${say.length(flatAsked(panels))} + ${2 * panels.pieces} × ${say.length(practice.sideHem)}`,
         say.length(laid.line.cutLength),
-        'the cut length fits across the cloth, and this way takes less of it',
+        saySideways(panels, face),
       ),
     );
   const turn = headingTurn(panels, behind.length > 0);
   const parts = [
     panels.finishedLength,
     turn,
-    practice.bottomHem,
+    ...(practice.bottomHem > 0 ? [practice.bottomHem] : []),
     ...(practice.squaring > 0 ? [practice.squaring] : []),
   ];
   const sum = parts.map(say.length).join(' + ');
@@ -77,10 +78,26 @@ export function workFace(
       'cut before repeat',
       practice.shrinkage > 0 ? `(${sum}) ÷ (1 − ${say.number(practice.shrinkage / 1e6, 6)})` : sum,
       say.length(laid.cut.plain),
-      `practice: heading of ${behind.length > 0 ? 'lined' : 'unlined'} ${panels.heading}, bottom hem${practice.squaring > 0 ? ', squaring' : ''}${practice.shrinkage > 0 ? ', shrinkage before rounding' : ''}`,
+      `practice: heading of ${behind.length > 0 ? 'lined' : 'unlined'} ${panels.heading}, ${sayHem(panels, face)}${practice.squaring > 0 ? ', squaring' : ''}${practice.shrinkage > 0 ? ', shrinkage before rounding' : ''}`,
     ),
   );
   return steps;
+}
+
+/** Which hem it is: sheers, cloth on the floor and a weighted edge have their own. */
+function sayHem({ weightedEdge, hang, practice }: PanelsTreatment, face: FaceCloth): string {
+  if (weightedEdge) return 'a weighted edge instead of a hem';
+  if (hang && liesOnFloor(hang) && practice.bottomHem === practice.puddleHem)
+    return 'bottom hem of what lies on the floor';
+  return face.family === 'sheer' && practice.bottomHem === practice.sheer.bottomHem
+    ? 'bottom hem of sheers'
+    : 'bottom hem';
+}
+
+function saySideways({ weightedEdge }: PanelsTreatment, face: FaceCloth): string {
+  if (weightedEdge) return 'the weighted edge of the cloth is the hem';
+  if (face.family === 'sheer') return 'the cut length fits across the cloth: a sheer shows no seam this way';
+  return 'the cut length fits across the cloth, and this way takes less of it';
 }
 
 function workFlat(panels: PanelsTreatment, say: Say): WorkingStep {

@@ -40,6 +40,7 @@ export const PANELS_EXTRAS = z.object(
     header: true,
     arch: true,
     cafe: true,
+    weightedEdge: true,
     bands: true,
     pattern: true,
     pleatToPattern: true,

@@ -3,9 +3,9 @@ import { parseDecimal } from '../decimal.ts';
 import type { Decimal } from '../decimal.ts';
 import { lengthFrom } from '../length.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
-import type { Practice } from '../practice.ts';
+import type { Practice, SheerPractice } from '../practice.ts';
 import type { PriceBook } from '../price-book.ts';
-import { byHeading } from '../practice-defaults.ts';
+import { byHeading, FULL_SHEERS } from '../practice-defaults.ts';
 import { parseLengthRate } from '../rate.ts';
 import type { LengthRate } from '../rate.ts';
 import { WORK_NAMES } from '../labour.ts';
@@ -48,6 +48,7 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
       return { unlined: readLength(value, unit), lined: readLength(value, unit) };
     }),
     bottomHem: length(given.bottomHem, under.bottomHem),
+    puddleHem: length(given.puddleHem ?? given.bottomHem, under.puddleHem),
     sideHem: length(given.sideHem, under.sideHem),
     hemsInWidth: given.hemsInWidth ?? under.hemsInWidth,
     seam: length(given.seam, under.seam),
@@ -68,6 +69,7 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     pocket: lengths(given.pocket, under.pocket),
     hang: lengths(given.hang, under.hang),
     band: lengths(given.band, under.band),
+    sheer: readSheers(given, under.sheer, unit),
     stackback: {
       unlined: lengths(given.stackback?.unlined, under.stackback.unlined),
       lined: lengths(given.stackback?.lined, under.stackback.lined),
@@ -81,6 +83,26 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     romanShade: readRomanShadePractice(given.romanShade, under.romanShade, unit),
     bedSkirt: readBedSkirtPractice(given.bedSkirt, under.bedSkirt, unit),
     showerCurtain: readShowerCurtainPractice(given.showerCurtain, under.showerCurtain, unit),
+  };
+}
+
+/** What is written for all panels counts for sheers too, unless theirs is written beside it. */
+function readSheers(given: WirePractice, under: SheerPractice, unit: LengthUnit): SheerPractice {
+  const sheer = given.sheer ?? {};
+  const length = (name: 'bottomHem' | 'sideHem'): Ticks => {
+    const value = sheer[name] ?? given[name];
+    return value === undefined ? under[name] : readLength(value, unit);
+  };
+  const ratios = (name: 'fullness' | 'leastFullness'): SheerPractice['fullness'] =>
+    byHeading((heading) => {
+      const value = (FULL_SHEERS.includes(heading) ? sheer[name] : undefined) ?? given[name]?.[heading];
+      return value === undefined ? under[name][heading] : readThousandths(value);
+    });
+  return {
+    fullness: ratios('fullness'),
+    leastFullness: ratios('leastFullness'),
+    bottomHem: length('bottomHem'),
+    sideHem: length('sideHem'),
   };
 }
 
