@@ -77,6 +77,7 @@ export interface PracticeNumbers {
   readonly pocket: Readonly<Record<keyof PocketAllowances, number>>;
   readonly hang: Readonly<Record<keyof HangAllowances, number>>;
   readonly band: Readonly<Record<keyof BandAllowances, number>>;
+  readonly motor: Readonly<Record<keyof StackRange, number>>;
   readonly sheer: Readonly<Record<'bottomHem' | 'sideHem', number>>;
   readonly stackback: Readonly<Record<keyof Practice['stackback'], Readonly<Record<keyof StackRange, number>>>>;
   readonly lining: Readonly<Record<keyof LayerAllowances, number>>;
@@ -109,6 +110,7 @@ export const INCH_NUMBERS: PracticeNumbers = {
   pocket: { turn: 0.5, ease: 0.5 },
   hang: { floor: 0.5, sill: 0.5, apron: 4, break: 1, puddle: 7, fullPuddle: 14 },
   band: { seam: 0.5 },
+  motor: { least: 2, most: 4 },
   sheer: { bottomHem: 10, sideHem: 2 },
   stackback: {
     unlined: { least: 4, most: 6 },
@@ -145,6 +147,7 @@ export const CENTIMETRE_NUMBERS: PracticeNumbers = {
   pocket: { turn: 1.5, ease: 1.5 },
   hang: { floor: 1.5, sill: 1.5, apron: 10, break: 2.5, puddle: 18, fullPuddle: 35 },
   band: { seam: 1.5 },
+  motor: { least: 5, most: 10 },
   sheer: { bottomHem: 25, sideHem: 5 },
   stackback: {
     unlined: { least: 10, most: 15 },
@@ -191,6 +194,7 @@ export function defaultPractice(unit: LengthUnit): Practice {
     pocket: lengths(numbers.pocket),
     hang: lengths(numbers.hang),
     band: lengths(numbers.band),
+    motor: lengths(numbers.motor),
     sheer: {
       fullness: fullSheers(SHEER_FULLNESS.fullness, USUAL_FULLNESS),
       leastFullness: fullSheers(SHEER_FULLNESS.leastFullness, LEAST_FULLNESS),

@@ -136,6 +136,8 @@ export interface Practice {
   readonly pocket: PocketAllowances;
   readonly hang: HangAllowances;
   readonly band: BandAllowances;
+  /** What a motor takes of the track at its end. */
+  readonly motor: StackRange;
   readonly sheer: SheerPractice;
   /** Wall that one width of cloth takes when drawn back, by what hangs behind. */
   readonly stackback: { readonly unlined: StackRange; readonly lined: StackRange; readonly interlined: StackRange };

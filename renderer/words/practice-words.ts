@@ -71,6 +71,11 @@ export const LENGTH_GROUPS = [
     title: 'Sheers',
     fields: { bottomHem: 'bottom hem, in total', sideHem: 'side hem of one edge, in total' },
   },
+  {
+    group: 'motor',
+    title: 'A motor at its end of the track',
+    fields: { least: 'takes at the least', most: 'at the most' },
+  },
   { group: 'pocket', title: 'Rod pocket', fields: { turn: 'turn', ease: 'ease round the rod' } },
   { group: 'band', title: 'Contrast bands', fields: { seam: 'lost at each long edge' } },
 ] as const;

@@ -40,6 +40,8 @@ export const PANELS_EXTRAS = z.object(
     header: true,
     arch: true,
     cafe: true,
+    rod: true,
+    motor: true,
     weightedEdge: true,
     bands: true,
     pattern: true,

@@ -47,6 +47,8 @@ export function readPanels(
     cafe: wire.cafe ?? false,
     pattern: wire.pattern ? readPattern(wire.pattern, unit, topOf(wire, hang, unit, place), place) : null,
     pleatToPattern: wire.pleatToPattern ?? false,
+    rod: wire.rod ?? null,
+    motor: wire.motor?.at ?? null,
     weightedEdge: wire.weightedEdge ?? false,
   };
 }

@@ -69,6 +69,7 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     pocket: lengths(given.pocket, under.pocket),
     hang: lengths(given.hang, under.hang),
     band: lengths(given.band, under.band),
+    motor: lengths(given.motor, under.motor),
     sheer: readSheers(given, under.sheer, unit),
     stackback: {
       unlined: lengths(given.stackback?.unlined, under.stackback.unlined),

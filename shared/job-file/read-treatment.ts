@@ -7,6 +7,7 @@ import type { FaceFamily } from '../words.ts';
 import { readPanels } from './read-panels.ts';
 import type { ReadPlace } from './read-place.ts';
 import { readPractice } from './read-practice.ts';
+import { seamCornice, seamValance } from './seam-flat.ts';
 import { readStacks } from './read-stacks.ts';
 import { readBedSkirt } from './wire-bed-skirt.ts';
 import { readCornice } from './wire-cornice.ts';
@@ -39,9 +40,9 @@ export function readTreatment(
     case 'panels':
       return readPanels(wire, base, unit, place, family);
     case 'valance':
-      return readValance(wire, base, own.valance, unit);
+      return seamValance(readValance(wire, base, own.valance, unit));
     case 'cornice':
-      return readCornice(wire, base, own.cornice, unit);
+      return seamCornice(readCornice(wire, base, own.cornice, unit));
     case 'swags':
       return readSwags(wire, base, own.swags, unit);
     case 'roman-shade':

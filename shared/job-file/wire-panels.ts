@@ -1,6 +1,7 @@
 /** Panels under a heading, as a job file writes them. */
 import * as z from 'zod';
 import { HANG_ENDS } from '../treatments/panels.ts';
+import { RODS } from '../treatments/rods.ts';
 import { ARRANGEMENTS, HEADINGS, MOUNTS } from '../words.ts';
 import { PATTERN_PLACES } from '../treatments/panels.ts';
 import { wireDecision } from './wire-decision.ts';
@@ -91,6 +92,13 @@ export const wirePanels = z.strictObject({
   header: wireLength.optional().describe('Stands above a rod pocket, within the finished length.'),
   arch: z.strictObject({ rise: wireLength.describe('Of the arch above its springing.') }).optional(),
   cafe: wireFlag().optional().describe('Covers the lower part of the window alone.'),
+  rod: wireChoice(RODS)
+    .optional()
+    .describe('What hooks hang on: rings on a pole, which butt, or a track, whose master arm overlaps.'),
+  motor: z
+    .strictObject({ at: wireChoice(['left', 'right']) })
+    .optional()
+    .describe('A motor drives the track from this end.'),
   weightedEdge: wireFlag()
     .optional()
     .describe("The cloth's weighted edge is the hem: it runs sideways, with no hem of its own."),

@@ -222,6 +222,11 @@ export const wirePractice = z
       CENTIMETRE_NUMBERS.hang,
     ),
     band: lengths({ seam: 'Lost at each long edge of a band.' }, INCH_NUMBERS.band, CENTIMETRE_NUMBERS.band),
+    motor: lengths(
+      { least: 'What a motor takes of the track at its end, at the least.', most: 'And at the most.' },
+      INCH_NUMBERS.motor,
+      CENTIMETRE_NUMBERS.motor,
+    ),
     sheer: z
       .strictObject({
         fullness: setting(wireFullness, 'Fullness of sheers, pleated or gathered.', SHEER_FULLNESS.fullness / 1000),

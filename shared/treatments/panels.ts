@@ -2,6 +2,7 @@
 import type { Ticks } from '../length.ts';
 import type { HangAllowances, Thousandths } from '../practice.ts';
 import type { Arrangement, Heading } from '../words.ts';
+import type { RodKind } from './rods.ts';
 import type { Mount, TreatmentBase } from './treatment-base.ts';
 
 export interface PanelsTreatment extends TreatmentBase {
@@ -41,6 +42,10 @@ export interface PanelsTreatment extends TreatmentBase {
   readonly pattern: PatternPlace | null;
   /** Pleat and space together are a whole part of the repeat across. */
   readonly pleatToPattern: boolean;
+  /** What hooks hang on; null where nobody said: rings, on a wall. */
+  readonly rod: RodKind | null;
+  /** The end of the track that a motor stands at; null without one. */
+  readonly motor: 'left' | 'right' | null;
   /** The selvage of the cloth is weighted and hangs as the hem: it runs sideways and has no other. */
   readonly weightedEdge: boolean;
 }
