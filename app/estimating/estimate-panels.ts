@@ -14,7 +14,7 @@ import { finishedWidth } from './finished-width.ts';
 import { countWidths, flatAsked, flatAskedMilli, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
 import type { CountedWidths } from './count-widths.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
-import { labourOf } from './labour-of-panels.ts';
+import { billedOf, labourOf } from './labour-of-panels.ts';
 import { partsOf } from './parts-of-panels.ts';
 import { plainCutOf } from './plain-cut.ts';
 import { countPoints } from './heading-points.ts';
@@ -30,6 +30,7 @@ import { cutTabs } from './tabs.ts';
 import { workPattern } from './work-pattern.ts';
 import { solveRod } from './rod-to-clear.ts';
 import { workPoints } from './work-points.ts';
+import { workBillable, workParts } from './work-parts.ts';
 import { workStackback } from './work-stackback.ts';
 import { workCut, workFace, workLayer, workWeight } from './work-panels.ts';
 
@@ -58,6 +59,9 @@ export function estimatePanels(
   const glass = given.place?.opening ?? null;
   const cut = { usable: face.usableWidth, sideways: laid.counted === null };
   const clearing = glass === null ? null : solveRod(panels, cut, behind, glass);
+  const parts = partsOf(panels, face, laid, points);
+  const labour = labourOf(panels, face, behind, laid, given.billableWidth);
+  const billable = { width: given.billableWidth, widths: billedOf(labour) };
   return {
     finished: { width: finishedWidth(panels), length: panels.finishedLength },
     halfWidths: laid.counted?.halves ?? null,
@@ -69,8 +73,8 @@ export function estimatePanels(
     stackback,
     clearing,
     seamsLineUp: behind.every((layer) => linesUp(layer, face.usableWidth)),
-    parts: partsOf(panels, face, laid, points),
-    labour: [...labourOf(panels, face, behind, laid, given.billableWidth), ...labourOfBands(bands)],
+    parts,
+    labour: [...labour, ...labourOfBands(bands)],
     offer,
     working: [
       ...workFace(panels, face, behind, laid, say),
@@ -79,7 +83,9 @@ export function estimatePanels(
       ...workStackback(panels, { halfWidths: halves, stackback, clearing }, behind, glass, say),
       ...workCut(panels, face, laid, say),
       ...behind.flatMap((layer, index) => workLayer(panels, layer, laid, layers[index] ?? laid.line, say)),
-      ...bands.flatMap((band) => workBand(band, say)),
+      ...bands.flatMap((band) => workBand(band, panels.practice, say)),
+      ...workParts({ panels, laid, points, parts, say }),
+      workBillable(panels, face, laid, billable, say),
       ...workWeight(panels, [face, ...behind, ...bands.map(({ cloth }) => cloth)], takeoff, grams, massOf, say),
     ],
   };

@@ -118,6 +118,7 @@ export const EMPTY_PRICE_BOOK: PriceBook = {
     blackout: null,
     works: {},
     hour: null,
+    hours: { perWidth: {}, interlining: null, blackout: null, works: {} },
     billableWidth: lengthFrom(54, 'in'),
   },
   cloth: {},
@@ -132,7 +133,20 @@ function amountOr(value: string | number | undefined, before: Decimal | null): D
   return value === undefined ? before : parseDecimal(value);
 }
 
-function readWorks(labour: WirePriceBook['labour']): Partial<Record<WorkName, Decimal>> {
+function readPerHeading(
+  given: Readonly<Partial<Record<Heading, string | number>>> | undefined,
+): Partial<Record<Heading, Decimal>> {
+  const amounts: Partial<Record<Heading, Decimal>> = {};
+  for (const heading of HEADINGS) {
+    const amount = amountOr(given?.[heading], null);
+    if (amount !== null) amounts[heading] = amount;
+  }
+  return amounts;
+}
+
+function readWorks(
+  labour: Readonly<Partial<Record<WorkName, string | number | undefined>>> | undefined,
+): Partial<Record<WorkName, Decimal>> {
   const works: Partial<Record<WorkName, Decimal>> = {};
   for (const name of WORK_NAMES) {
     const amount = amountOr(labour?.[name], null);
@@ -159,12 +173,7 @@ function readParts(given: WirePriceBook, under: PriceBook['parts']): PriceBook['
 
 export function readPriceBook(given: WirePriceBook | undefined, under: PriceBook, unit: LengthUnit): PriceBook {
   if (!given) return under;
-  const perWidth: Partial<Record<Heading, Decimal>> = { ...under.labour.perWidth };
-  for (const heading of HEADINGS) {
-    const value = given.labour?.perWidth?.[heading];
-    const amount = value === undefined ? null : parseDecimal(value);
-    if (amount !== null) perWidth[heading] = amount;
-  }
+  const perWidth = { ...under.labour.perWidth, ...readPerHeading(given.labour?.perWidth) };
   const cloth: Record<string, LengthRate> = { ...under.cloth };
   for (const [id, value] of Object.entries(given.cloth ?? {})) {
     const rate = parseLengthRate(value);
@@ -179,6 +188,12 @@ export function readPriceBook(given: WirePriceBook | undefined, under: PriceBook
       blackout: amountOr(labour?.blackout, under.labour.blackout),
       works: { ...under.labour.works, ...readWorks(labour) },
       hour: amountOr(labour?.hour, under.labour.hour),
+      hours: {
+        perWidth: { ...under.labour.hours.perWidth, ...readPerHeading(labour?.hours?.perWidth) },
+        interlining: amountOr(labour?.hours?.interlining, under.labour.hours.interlining),
+        blackout: amountOr(labour?.hours?.blackout, under.labour.hours.blackout),
+        works: { ...under.labour.hours.works, ...readWorks(labour?.hours) },
+      },
       billableWidth:
         labour?.billableWidth === undefined ? under.labour.billableWidth : readLength(labour.billableWidth, unit),
     },

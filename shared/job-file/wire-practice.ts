@@ -291,6 +291,10 @@ const WORK_RATES = Object.fromEntries(
   WORK_NAMES.map((name) => [name, wireAmount.describe(WORKS[name].says)]),
 ) as Record<WorkName, typeof wireAmount>;
 
+const WORK_HOURS = Object.fromEntries(
+  WORK_NAMES.map((name) => [name, wireFactor.describe(WORKS[name].says)]),
+) as Record<WorkName, typeof wireFactor>;
+
 export const wirePriceBook = z
   .strictObject({
     labour: z
@@ -301,7 +305,16 @@ export const wirePriceBook = z
         interlining: wireAmount.describe('Added for each width and each interlining layer.'),
         blackout: wireAmount.describe('Added for each width when a blackout hangs behind.'),
         ...WORK_RATES,
-        hour: wireAmount,
+        hour: wireAmount.describe('An hour: prices work whose hours are given and whose own rate is not.'),
+        hours: z
+          .strictObject({
+            perWidth: z.partialRecord(z.enum(HEADINGS), wireFactor).describe('Making one billable width, by heading.'),
+            interlining: wireFactor,
+            blackout: wireFactor,
+            ...WORK_HOURS,
+          })
+          .partial()
+          .describe('Hours that one unit of each piece of work takes.'),
         billableWidth: wireLength.describe('Billable widths are the flat cloth over this, up to whole ones (54 in).'),
       })
       .partial(),
