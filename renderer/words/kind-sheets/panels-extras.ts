@@ -3,7 +3,9 @@ import { lengthFrom } from '#shared/length.ts';
 import type { TicksForm } from '#shared/records/treatment-make.ts';
 import { HANG_ENDS, HANG_SETTINGS, piecesOf } from '#shared/treatments/panels.ts';
 import type { HangEnd } from '#shared/treatments/panels.ts';
+import { HOOKED, RODS } from '#shared/treatments/rods.ts';
 import { fixingOf } from './fixing.ts';
+import { choicesOf } from './sheet.ts';
 import type { Asked, KindSheet } from './sheet.ts';
 
 const TO_WORDS = {
@@ -197,6 +199,45 @@ export const PANELS_EXTRAS_SHEET: KindSheet = {
     },
     { id: 'cafe', lines: [{ type: 'flag', path: 'cafe', label: 'café, lower part alone' }] },
     { id: 'edge', lines: [{ type: 'flag', path: 'weightedEdge', label: 'weighted edge is the hem' }] },
+    {
+      id: 'rod',
+      applies: headingIs(...HOOKED),
+      lines: [
+        {
+          type: 'choice',
+          path: 'rod',
+          label: 'hooks hang on',
+          choices: [
+            { value: '', name: 'not said yet' },
+            ...choicesOf(RODS, { rings: 'rings on a pole', track: 'a track, master arm' }),
+          ],
+          read: (form) => RODS.find((rod) => rod === form['rod']) ?? '',
+          write: ({ rod: _, ...others }, value) => (value === '' ? others : { ...others, rod: value }),
+        },
+      ],
+    },
+    {
+      id: 'motor',
+      title: 'Motor',
+      applies: headingIs(...HOOKED, 'wave'),
+      optional: {
+        path: 'motor',
+        add: 'A motor draws it',
+        takeOff: 'Draw it by hand instead',
+        start: () => ({ at: 'left' }),
+      },
+      lines: [
+        {
+          type: 'choice',
+          path: 'motor.at',
+          label: 'motor at',
+          choices: [
+            { value: 'left', name: 'the left end' },
+            { value: 'right', name: 'the right end' },
+          ],
+        },
+      ],
+    },
     {
       id: 'arch',
       title: 'Arched top',
