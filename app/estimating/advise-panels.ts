@@ -54,7 +54,7 @@ function adviseMotor({ motor, bay }: PanelsTreatment): Advice[] {
   return [
     {
       rule: 'motor',
-      level: bay === null ? 'note' : 'caution',
+      level: 'caution',
       says: `The motor takes room at the ${motor} end of the track, where the cloth cannot stack: see the working.${bends} Its wiring is for those whom the local code lets do it, and the maker's rating decides.`,
       rests: `${COMMON}: a motor takes some inches at one end; rated load falls on bends`,
     },

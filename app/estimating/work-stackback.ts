@@ -25,9 +25,9 @@ export function workStackback(
   const steps = [
     step(
       'stackback',
-      panels.pieces > 1 ? 'stackback of each panel' : 'stackback',
+      panels.pieces > 1 ? 'stackback, each' : 'stackback',
       `${say.widths(made.halfWidths)} × ${say.length(range.least)} to ${say.length(range.most)}${shared}`,
-      `${say.length(stackback.usual)}, from ${say.length(stackback.least)} to ${say.length(stackback.most)}`,
+      `${say.length(stackback.usual)} (${say.length(stackback.least)} to ${say.length(stackback.most)})`,
       `practice: wall that a width takes drawn back, ${kind}; sources differ threefold, so the range is told`,
     ),
   ];

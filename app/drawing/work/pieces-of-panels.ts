@@ -96,7 +96,12 @@ function oneCut(given: Given, face: TakeoffLine): WorkPiece {
   const { zones, lines } = turnZones(given, turn, width);
   return {
     title: face.railroaded ? 'Face, one run sideways' : 'Face, one cut',
-    says: [sayCuts(face.cuts, name), ...saySplit(panels, face), ...sayQuantity(panels.quantity)],
+    says: [
+      sayCuts(face.cuts, name),
+      ...saySplit(panels, face),
+      ...(panels.weightedEdge ? ['its weighted edge is the hem'] : []),
+      ...sayQuantity(panels.quantity),
+    ],
     width,
     height,
     zones,

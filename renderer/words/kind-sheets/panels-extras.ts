@@ -206,7 +206,7 @@ export const PANELS_EXTRAS_SHEET: KindSheet = {
         {
           type: 'choice',
           path: 'rod',
-          label: 'hooks hang on',
+          label: 'hangs on',
           choices: [
             { value: '', name: 'not said yet' },
             ...choicesOf(RODS, { rings: 'rings on a pole', track: 'a track, master arm' }),

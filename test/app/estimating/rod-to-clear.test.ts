@@ -78,7 +78,7 @@ describe('the rod that clears the glass', () => {
 describe('stackback', () => {
   it('was reckoned and told to nobody: it stands in the working with its range', () => {
     expect(workingOf(PAIR)).toMatchObject({
-      stackback: '4 × 4 to 6 ÷ 2 = 10, from 8 to 12',
+      stackback: '4 × 4 to 6 ÷ 2 = 10 (8 to 12)',
       'glass-clear': '72 − 2 × 10 = 52',
       'rod-to-clear': '60 + 2 × 12½, with 5 widths = 85',
     });

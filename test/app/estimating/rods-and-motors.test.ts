@@ -41,8 +41,9 @@ describe('rings or a track', () => {
 
 describe('a motor', () => {
   it('takes room at its end, and round a bay its load falls', () => {
-    expect(rulesOf({ motor: { at: 'left' } })).toEqual(['note motor']);
+    expect(rulesOf({ motor: { at: 'left' } })).toEqual(['caution motor']);
     const bay = { rodWidth: undefined, bay: { runs: [30, 60, 30], turns: [45, 45], projection: 4 } };
-    expect(rulesOf({ ...bay, motor: { at: 'left' } })).toEqual(['caution motor']);
+    const told = advisePanels(readPanels({ panels: { ...bay, motor: { at: 'left' } } }).panels, undefined);
+    expect(told.map(({ says }) => says).join()).toContain('falls at every bend');
   });
 });
