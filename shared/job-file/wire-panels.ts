@@ -1,9 +1,8 @@
 /** Panels under a heading, as a job file writes them. */
 import * as z from 'zod';
-import { HANG_ENDS } from '../treatments/panels.ts';
+import { HANG_ENDS, PATTERN_PLACES } from '../treatments/panels.ts';
 import { RODS } from '../treatments/rods.ts';
 import { ARRANGEMENTS, HEADINGS, MOUNTS } from '../words.ts';
-import { PATTERN_PLACES } from '../treatments/panels.ts';
 import { wireDecision } from './wire-decision.ts';
 import { fault, wireChoice, wireFlag, wireFullness, wireLength, wireName } from './wire-fields.ts';
 import { wirePractice } from './wire-practice.ts';

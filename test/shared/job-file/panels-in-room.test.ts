@@ -6,7 +6,9 @@ type Fields = Readonly<Record<string, unknown>>;
 const PAIR = { heading: 'pinch-pleat', arrangement: 'pair', rodWidth: 72, finishedLength: 84, return: 3.5, overlap: 0 };
 
 function told(treatment: Fields, room: Fields = {}): { faults: string[]; warnings: string[] } {
-  const treatments = [{ name: 'T', face: 'f', kind: 'panels', mount: { where: 'wall', above: 4 }, ...PAIR, ...treatment }];
+  const treatments = [
+    { name: 'T', face: 'f', kind: 'panels', mount: { where: 'wall', above: 4 }, ...PAIR, ...treatment },
+  ];
   const read = readJob({
     linenfold: 1,
     units: 'in',
