@@ -22,7 +22,7 @@ const BY_WORDS = {
   floor: 'off the floor by',
   break: 'longer by',
   puddle: 'lying on the floor',
-  'full-puddle': 'lying on the floor',
+  'full-puddle': 'lying in folds',
 } as const satisfies Readonly<Record<HangEnd, string>>;
 
 function hangOf(form: TicksForm): Readonly<Record<string, unknown>> {
