@@ -17,7 +17,7 @@ export function cautionOf(lift: ShadeLift): CordCaution {
       return {
         lift,
         accessible: false,
-        says: `Cordless: no cord hangs free; the cords behind are held close in their rings. ${LAW}`,
+        says: `Cordless: no cord is to hang free, and those behind are shrouded or held so that none can be drawn into a loop. ${LAW}`,
       };
     case 'inaccessible-cords':
       return {

@@ -44,7 +44,7 @@ export const KIND_CASES: readonly KindCase[] = [
     ],
     bought: ['face'],
     working: /cut/,
-    readings: 3,
+    readings: 1,
   },
   {
     name: 'Swags',
