@@ -51,6 +51,12 @@ export const LEAST_FULLNESS: Readonly<Record<Heading, Thousandths>> = {
   flat: 1100,
 };
 
+/** Sheers: three times, to four (common practice); the least is from memory. */
+export const SHEER_FULLNESS = { fullness: 3000, leastFullness: 2500 } as const;
+
+/** Headings that gather or pleat a sheer as full as it likes; eyelets, tabs and gliders keep their own fullness. */
+export const FULL_SHEERS: readonly Heading[] = ['pinch-pleat', 'goblet', 'box-pleat', 'pencil-pleat', 'rod-pocket'];
+
 /** A published table: 1 width 5, 1 1/2 7, 2 10, 2 1/2 12-13, 3 15, at 2.5 times. */
 export const PLEATS_PER_WIDTH = 5;
 
@@ -58,6 +64,7 @@ export const PLEATS_PER_WIDTH = 5;
 export interface PracticeNumbers {
   readonly headingAllowance: Readonly<Record<Heading, number>>;
   readonly bottomHem: number;
+  readonly puddleHem: number;
   readonly sideHem: number;
   readonly seam: number;
   readonly squaring: number;
@@ -70,6 +77,8 @@ export interface PracticeNumbers {
   readonly pocket: Readonly<Record<keyof PocketAllowances, number>>;
   readonly hang: Readonly<Record<keyof HangAllowances, number>>;
   readonly band: Readonly<Record<keyof BandAllowances, number>>;
+  readonly motor: Readonly<Record<keyof StackRange, number>>;
+  readonly sheer: Readonly<Record<'bottomHem' | 'sideHem', number>>;
   readonly stackback: Readonly<Record<keyof Practice['stackback'], Readonly<Record<keyof StackRange, number>>>>;
   readonly lining: Readonly<Record<keyof LayerAllowances, number>>;
   readonly interlining: Readonly<Record<keyof LayerAllowances, number>>;
@@ -88,6 +97,7 @@ export const INCH_NUMBERS: PracticeNumbers = {
     flat: 4,
   },
   bottomHem: 8,
+  puddleHem: 4,
   sideHem: 3,
   seam: 0,
   squaring: 0,
@@ -98,8 +108,10 @@ export const INCH_NUMBERS: PracticeNumbers = {
   spacing: { grommet: 6.5, grommetEdge: 2, glider: 2.375, waveEnds: 2, tab: 7, hook: 3, clip: 6 },
   tab: { width: 2, drop: 3, seam: 0.5 },
   pocket: { turn: 0.5, ease: 0.5 },
-  hang: { floor: 0.5, sill: 0.5, apron: 4, puddle: 7 },
+  hang: { floor: 0.5, sill: 0.5, apron: 4, break: 1, puddle: 7, fullPuddle: 14 },
   band: { seam: 0.5 },
+  motor: { least: 2, most: 4 },
+  sheer: { bottomHem: 10, sideHem: 2 },
   stackback: {
     unlined: { least: 4, most: 6 },
     lined: { least: 6, most: 8 },
@@ -122,6 +134,7 @@ export const CENTIMETRE_NUMBERS: PracticeNumbers = {
     flat: 10,
   },
   bottomHem: 20,
+  puddleHem: 10,
   sideHem: 7.5,
   seam: 0,
   squaring: 0,
@@ -132,8 +145,10 @@ export const CENTIMETRE_NUMBERS: PracticeNumbers = {
   spacing: { grommet: 16.5, grommetEdge: 5, glider: 6, waveEnds: 5, tab: 18, hook: 8, clip: 15 },
   tab: { width: 5, drop: 7.5, seam: 1.5 },
   pocket: { turn: 1.5, ease: 1.5 },
-  hang: { floor: 1.5, sill: 1.5, apron: 10, puddle: 18 },
+  hang: { floor: 1.5, sill: 1.5, apron: 10, break: 2.5, puddle: 18, fullPuddle: 35 },
   band: { seam: 1.5 },
+  motor: { least: 5, most: 10 },
+  sheer: { bottomHem: 25, sideHem: 5 },
   stackback: {
     unlined: { least: 10, most: 15 },
     lined: { least: 15, most: 20 },
@@ -158,6 +173,7 @@ export function defaultPractice(unit: LengthUnit): Practice {
     fullnessOver: 'whole',
     headingAllowance: byHeading((heading) => both(length(numbers.headingAllowance[heading]))),
     bottomHem: length(numbers.bottomHem),
+    puddleHem: length(numbers.puddleHem),
     sideHem: length(numbers.sideHem),
     hemsInWidth: false,
     seam: length(numbers.seam),
@@ -178,6 +194,12 @@ export function defaultPractice(unit: LengthUnit): Practice {
     pocket: lengths(numbers.pocket),
     hang: lengths(numbers.hang),
     band: lengths(numbers.band),
+    motor: lengths(numbers.motor),
+    sheer: {
+      fullness: fullSheers(SHEER_FULLNESS.fullness, USUAL_FULLNESS),
+      leastFullness: fullSheers(SHEER_FULLNESS.leastFullness, LEAST_FULLNESS),
+      ...lengths(numbers.sheer),
+    },
     stackback: {
       unlined: lengths(numbers.stackback.unlined),
       lined: lengths(numbers.stackback.lined),
@@ -192,6 +214,10 @@ export function defaultPractice(unit: LengthUnit): Practice {
     bedSkirt: defaultBedSkirtPractice(unit),
     showerCurtain: defaultShowerCurtainPractice(unit),
   };
+}
+
+function fullSheers(full: Thousandths, others: Practice['fullness']): Practice['fullness'] {
+  return byHeading((heading) => (FULL_SHEERS.includes(heading) ? full : others[heading]));
 }
 
 /** A record with one entry for each heading. */

@@ -69,14 +69,26 @@ export interface HangAllowances {
   readonly sill: Ticks;
   /** Below the sill. */
   readonly apron: Ticks;
+  /** Bent where it meets the floor. */
+  readonly break: Ticks;
   /** Lying on the floor. */
   readonly puddle: Ticks;
+  /** Lying on the floor in folds. */
+  readonly fullPuddle: Ticks;
 }
 
 /** Rod pocket: rod diameter, a turn and some ease; a header above the pocket counts besides. */
 export interface PocketAllowances {
   readonly turn: Ticks;
   readonly ease: Ticks;
+}
+
+/** Sheers show every turn and seam: deeper hems, narrower sides, fuller. */
+export interface SheerPractice {
+  readonly fullness: Readonly<Record<Heading, Thousandths>>;
+  readonly leastFullness: Readonly<Record<Heading, Thousandths>>;
+  readonly bottomHem: Ticks;
+  readonly sideHem: Ticks;
 }
 
 export interface StackRange {
@@ -97,6 +109,8 @@ export interface Practice {
   /** Added above the finished length of each face cut, by heading and by whether anything hangs behind. */
   readonly headingAllowance: Readonly<Record<Heading, { readonly unlined: Ticks; readonly lined: Ticks }>>;
   readonly bottomHem: Ticks;
+  /** In total, of what lies on the floor: nobody sees it, so it is single. */
+  readonly puddleHem: Ticks;
   readonly sideHem: Ticks;
   readonly hemsInWidth: boolean;
   /** Lost from each of two widths where they are joined. */
@@ -122,6 +136,9 @@ export interface Practice {
   readonly pocket: PocketAllowances;
   readonly hang: HangAllowances;
   readonly band: BandAllowances;
+  /** What a motor takes of the track at its end. */
+  readonly motor: StackRange;
+  readonly sheer: SheerPractice;
   /** Wall that one width of cloth takes when drawn back, by what hangs behind. */
   readonly stackback: { readonly unlined: StackRange; readonly lined: StackRange; readonly interlined: StackRange };
   readonly lining: LayerAllowances;

@@ -12,6 +12,14 @@ export interface Tax {
   readonly on: readonly LineKind[];
 }
 
+/** Hours that one unit of work takes; empty until she enters them. With `hour` they stand in for a rate that is not set. */
+export interface WorkHours {
+  readonly perWidth: Readonly<Partial<Record<Heading, Decimal>>>;
+  readonly interlining: Decimal | null;
+  readonly blackout: Decimal | null;
+  readonly works: Readonly<Partial<Record<WorkName, Decimal>>>;
+}
+
 export interface PriceBook {
   /** True when the program's example rates stand in for hers: said on every result. */
   readonly example: boolean;
@@ -24,6 +32,7 @@ export interface PriceBook {
     readonly blackout: Decimal | null;
     readonly works: Readonly<Partial<Record<WorkName, Decimal>>>;
     readonly hour: Decimal | null;
+    readonly hours: WorkHours;
     /** Billable widths are the flat cloth over this width, up to whole ones (common practice: 54 in). */
     readonly billableWidth: Ticks;
   };

@@ -127,6 +127,8 @@ export interface TierResult {
   readonly pleats: { readonly count: number; readonly pleat: number; readonly space: number } | null;
   /** Wall that one open piece takes, in ticks; null for what does not draw open to a side. */
   readonly stackback: { readonly least: Ticks; readonly usual: Ticks; readonly most: Ticks } | null;
+  /** The rod that would clear the opening when its panels are drawn back; not given where nothing draws back beside it. */
+  readonly clearing?: { readonly rod: Ticks; readonly halfWidths: number; readonly stack: Ticks } | null;
   readonly offer: Offer | null;
   /** Named measures for the work drawing, by kind (lengths in ticks); null where the working says it all. */
   readonly sheet: object | null;

@@ -4,6 +4,7 @@ import { exhaustive } from '#shared/fault.ts';
 import type { Band, PanelsTreatment } from '#shared/treatments/panels.ts';
 import { TICKS_PER_INCH, ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
+import type { Practice } from '#shared/practice.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
 import { cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
 import type { EstimateGiven, Labour } from './estimate.ts';
@@ -11,6 +12,7 @@ import type { LaidFace } from './laid-face.ts';
 import { downToWhole, halvesUpToTick, upToWhole } from './round.ts';
 import { step } from './say.ts';
 import type { Say } from './say.ts';
+import { workOrder } from './work-rows.ts';
 import { gramsOf } from './weigh-layer.ts';
 
 export interface LaidBand {
@@ -118,7 +120,11 @@ export function labourOfBands(bands: readonly LaidBand[]): Labour[] {
   return finished === 0 ? [] : [{ work: 'bandPerFoot', count: upToWhole(finished, 12 * TICKS_PER_INCH) }];
 }
 
-export function workBand({ band, cloth, line, strips, across, cutWidth }: LaidBand, say: Say): WorkingStep[] {
+export function workBand(
+  { band, cloth, line, strips, across, cutWidth }: LaidBand,
+  practice: Practice,
+  say: Say,
+): WorkingStep[] {
   const edge = EDGES[band.edge];
   const cut = `${strips} strips of ${say.length(cutWidth)} × ${say.length(line.plainCut)}`;
   const formula = band.edge === 'hem' ? `${cut}, across the cloth` : `${cut}, ${across} across: ${line.cuts} cuts`;
@@ -126,16 +132,10 @@ export function workBand({ band, cloth, line, strips, across, cutWidth }: LaidBa
     step(
       `band-${band.edge}`,
       `${cloth.name}, band on the ${edge}`,
-      formula,
+      `${formula}; by the chart ${say.cloth(line.handbook)}`,
       say.cloth(line.plan),
       'practice: doubled, a seam at each long edge',
     ),
-    step(
-      `band-${band.edge}-order`,
-      `${cloth.name}, order`,
-      say.cloth(line.plan),
-      say.cloth(line.order),
-      'up to the order step',
-    ),
+    workOrder(`band-${band.edge}-`, cloth, line, practice, say),
   ];
 }

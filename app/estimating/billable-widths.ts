@@ -16,6 +16,15 @@ export function billableWidths(
   billableWidth: Ticks,
 ): number {
   if (line.halfWidths === null) return upToWhole(line.cutLength, billableWidth);
-  if (10 * face.usableWidth <= 11 * billableWidth) return upToWhole(line.halfWidths, 2);
+  if (billsByWidths(face, line, billableWidth)) return upToWhole(line.halfWidths, 2);
   return upToWhole(line.halfWidths * face.usableWidth, 2 * billableWidth);
+}
+
+/** Upright cloth of about the billable width bills by the widths made. */
+export function billsByWidths(
+  face: Cloth,
+  { halfWidths }: Pick<TakeoffLine, 'halfWidths'>,
+  billableWidth: Ticks,
+): boolean {
+  return halfWidths !== null && 10 * face.usableWidth <= 11 * billableWidth;
 }

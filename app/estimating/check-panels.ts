@@ -6,6 +6,7 @@ import { formatLengthWithUnit } from '#shared/format-length.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import { checkPanelMeasures } from './check-panel-measures.ts';
+import { plainCutOf } from './plain-cut.ts';
 import { countWidths, flatAskedMilli, measureWidths } from './count-widths.ts';
 import { countPleats } from './pleats.ts';
 
@@ -58,6 +59,15 @@ export function checkPanels(
     );
   checkPanelMeasures(panels, fault, say);
   if (faults.length === 0 && panels.pleatToPattern) checkPatternPleats(panels, face, fault, say);
+  const across = plainCutOf(panels, behind.length > 0);
+  if (panels.weightedEdge && across > face.usableWidth)
+    fault(
+      'weightedEdge',
+      `a length of ${say(across)} with its heading does not fit across ${face.name} (${say(face.usableWidth)})`,
+      'choose a wider cloth, or hem it',
+    );
+  if (panels.weightedEdge && panels.halfWidths !== null)
+    fault('weightedEdge', 'runs sideways, where there are no widths to count', 'give fullness instead of widths');
   const allowance = practice.lining;
   if (panels.finishedLength + allowance.headingAllowance + allowance.bottomHem - allowance.shorter <= 0)
     fault('practice.lining.shorter', 'is more than the lining is long', 'give about 1 in');

@@ -61,15 +61,26 @@ export function countPhases(halves: number, pieces: number, quantity: number): P
 export function planAlone(cut: Cut, cuts: number, repeat: Repeat | null, phases: Phases): Ticks {
   if (cuts === 0) return ticks(0);
   if (repeat?.match !== 'half-drop') return ticks((cuts - 1) * cut.length + cut.plain);
-  const size = repeat.vertical;
+  const { changes, same2, other2 } = orderHalfDrop(cut, cuts, repeat, phases);
+  return halvesUpToTick(changes * other2 + (cuts - 1 - changes) * same2 + 2 * cut.plain);
+}
+
+/** The better order of a half-drop's cuts: how often the phase changes, and the way to the next cut, twice, in ticks. */
+export interface HalfDropOrder {
+  readonly changes: number;
+  readonly same2: number;
+  readonly other2: number;
+}
+
+export function orderHalfDrop(cut: Cut, cuts: number, { vertical: size }: Repeat, phases: Phases): HalfDropOrder {
   const same2 = 2 * upToWhole(cut.plain, size) * size;
   const other2 = (2 * Math.max(0, upToWhole(2 * cut.plain - size, 2 * size)) + 1) * size;
   const { level, dropped } = phases;
   const fewer = Math.min(level, dropped);
   const mostChanges = level === dropped ? Math.max(0, 2 * fewer - 1) : 2 * fewer;
   const leastChanges = Math.min(1, fewer);
-  const length2 = (changes: number): number => changes * other2 + (cuts - 1 - changes) * same2 + 2 * cut.plain;
-  return halvesUpToTick(Math.min(length2(mostChanges), length2(leastChanges)));
+  const length2 = (changes: number): number => changes * other2 + (cuts - 1 - changes) * same2;
+  return { changes: length2(mostChanges) < length2(leastChanges) ? mostChanges : leastChanges, same2, other2 };
 }
 
 /** Extra on the order, once for each piece of cloth supplied: no bolt starts at our place in the repeat. */

@@ -14,20 +14,24 @@ import { finishedWidth } from './finished-width.ts';
 import { countWidths, flatAsked, flatAskedMilli, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
 import type { CountedWidths } from './count-widths.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
-import { labourOf } from './labour-of-panels.ts';
+import { billedOf, labourOf } from './labour-of-panels.ts';
 import { partsOf } from './parts-of-panels.ts';
-import { headingTurn } from './heading-turn.ts';
+import { plainCutOf } from './plain-cut.ts';
 import { countPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
 import { layerCut, layerFlat2, layerHalves, linesUp } from './lay-behind.ts';
-import { halvesUpToTick, upForShrinkage, upToWhole } from './round.ts';
+import { halvesUpToTick, upToWhole } from './round.ts';
+import { mayRunSideways, prefersSideways } from './run-sideways.ts';
 import type { Say } from './say.ts';
 import { measureStackback } from './stackback.ts';
 import { gramsOf, hungFace, hungLayer } from './weigh-layer.ts';
 import type { Hung } from './weigh-layer.ts';
 import { cutTabs } from './tabs.ts';
 import { workPattern } from './work-pattern.ts';
+import { solveRod } from './rod-to-clear.ts';
 import { workPoints } from './work-points.ts';
+import { workBillable, workParts } from './work-parts.ts';
+import { workStackback } from './work-stackback.ts';
 import { workCut, workFace, workLayer, workWeight } from './work-panels.ts';
 
 /**
@@ -51,6 +55,13 @@ export function estimatePanels(
   const halves = laid.counted?.halves ?? upToWhole(2 * laid.made2, 2 * face.usableWidth);
   const points = countPoints(panels, laid.made2, laid.counted?.halves ?? null, face.repeat?.horizontal ?? null);
   const offer = offerFewer(panels, face, laid.counted, say);
+  const stackback = measureStackback(panels, halves, behind);
+  const glass = given.place?.opening ?? null;
+  const cut = { usable: face.usableWidth, sideways: laid.counted === null };
+  const clearing = glass === null ? null : solveRod(panels, cut, behind, glass);
+  const parts = partsOf(panels, face, laid, points);
+  const labour = labourOf(panels, face, behind, laid, given.billableWidth);
+  const billable = { width: given.billableWidth, widths: billedOf(labour) };
   return {
     finished: { width: finishedWidth(panels), length: panels.finishedLength },
     halfWidths: laid.counted?.halves ?? null,
@@ -59,28 +70,25 @@ export function estimatePanels(
     takeoff,
     grams,
     pleats: points.pleats,
-    stackback: measureStackback(panels, halves, behind),
+    stackback,
+    clearing,
     seamsLineUp: behind.every((layer) => linesUp(layer, face.usableWidth)),
-    parts: partsOf(panels, laid, points),
-    labour: [...labourOf(panels, face, behind, laid, given.billableWidth), ...labourOfBands(bands)],
+    parts,
+    labour: [...labour, ...labourOfBands(bands)],
     offer,
     working: [
       ...workFace(panels, face, behind, laid, say),
       ...workPoints(panels, points, say),
       ...workPattern(panels, face, lined, laid.line.railroaded, say),
+      ...workStackback(panels, { halfWidths: halves, stackback, clearing }, behind, glass, say),
       ...workCut(panels, face, laid, say),
       ...behind.flatMap((layer, index) => workLayer(panels, layer, laid, layers[index] ?? laid.line, say)),
-      ...bands.flatMap((band) => workBand(band, say)),
+      ...bands.flatMap((band) => workBand(band, panels.practice, say)),
+      ...workParts({ panels, laid, points, parts, say }),
+      workBillable(panels, face, laid, billable, say),
       ...workWeight(panels, [face, ...behind, ...bands.map(({ cloth }) => cloth)], takeoff, grams, massOf, say),
     ],
   };
-}
-
-/** Plain cut of the face: finished length, heading, hem and squaring, made longer for what washing takes. */
-export function plainCutOf(panels: PanelsTreatment, lined: boolean): Ticks {
-  const { bottomHem, squaring, shrinkage } = panels.practice;
-  const asked = panels.finishedLength + headingTurn(panels, lined) + bottomHem + squaring;
-  return upForShrinkage(ticks(asked), shrinkage);
 }
 
 function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly BackCloth[], mass: number): LaidFace {
@@ -91,7 +99,7 @@ function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly Back
   const tabs = cutTabs(panels, countPoints(panels, counted.made2, counted.halves).count, face.usableWidth);
   const upright = layLine(panels, face, 0, cut, counted.halves, tabs?.length ?? ticks(0));
   const sideways = panels.halfWidths === null ? laySideways(panels, face, 0, plain, flatWithHems(panels)) : null;
-  if (sideways && sideways.plan < upright.plan) {
+  if (sideways && prefersSideways(face, panels, sideways.plan, { plan: upright.plan, joins: counted.joins })) {
     const made2 = 2 * flatAsked(panels);
     const fullnessMade = fullnessOf(panels, made2);
     const line = weigh(sideways, hungFace(panels, made2, lined), mass, panels.quantity, fullnessMade);
@@ -178,7 +186,7 @@ function laySideways(
   across: Ticks,
   run: Ticks,
 ): Unweighed | null {
-  if (!cloth.railroad || across > cloth.usableWidth) return null;
+  if (!mayRunSideways(cloth, panels) || across > cloth.usableWidth) return null;
   const { practice, quantity } = panels;
   const length = ticks(run * quantity);
   return {

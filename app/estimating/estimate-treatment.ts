@@ -5,6 +5,7 @@ import type { Fault, Warning } from '#shared/fault.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import type { Advice } from '#shared/result.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
+import { advisePanels } from './advise-panels.ts';
 import { checkBedSkirt } from './bed-skirt/check-bed-skirt.ts';
 import { estimateBedSkirt } from './bed-skirt/estimate-bed-skirt.ts';
 import { checkBands } from './check-bands.ts';
@@ -114,7 +115,8 @@ function makeTreatment(
         ...warnPanels(treatment, estimate, given.say),
         ...warnSeams(treatment, estimate, face, given.say),
       ];
-      return { estimate, cuts: cutsOfPanels(treatment, estimate, face, behind), sheet: null, advice: [], warnings };
+      const advice = advisePanels(treatment, given.place);
+      return { estimate, cuts: cutsOfPanels(treatment, estimate, face, behind), sheet: null, advice, warnings };
     }
     case 'valance': {
       const estimate = estimateValance(treatment, face, behind, given);

@@ -4,9 +4,10 @@ import type { Ticks } from '#shared/length.ts';
 import type { WorkName } from '#shared/labour.ts';
 import type { Part } from '#shared/parts.ts';
 import type { Offer, TakeoffLine, WorkingStep } from '#shared/result.ts';
-import type { Heading } from '#shared/words.ts';
+import type { Heading, RoomUse } from '#shared/words.ts';
 import type { Pleats } from './pleats.ts';
 import type { Say } from './say.ts';
+import type { ClearingRod } from './rod-to-clear.ts';
 import type { Stackback } from './stackback.ts';
 
 /** Work that the price book has a rate for; of all quantity. */
@@ -15,6 +16,14 @@ export type Labour =
   | { readonly work: 'interlining' | 'blackout'; readonly widths: number }
   /** `count` of pieces, or of feet or parts of them where the work is priced by the foot. */
   | { readonly work: WorkName; readonly count: number };
+
+/** What a take-off may know of the place where the treatment hangs. */
+export interface HangingPlace {
+  /** Width of the opening; null where nobody measured one. */
+  readonly opening: Ticks | null;
+  readonly use: RoomUse;
+  readonly heatSourceBelow: boolean;
+}
 
 /** What an estimator is given besides the treatment and its stack. */
 export interface EstimateGiven {
@@ -25,6 +34,8 @@ export interface EstimateGiven {
   readonly say: Say;
   /** What labour counts a width by. */
   readonly billableWidth: Ticks;
+  /** Not given where only the cloth is asked about. */
+  readonly place?: HangingPlace;
 }
 
 export interface Estimate {
@@ -41,6 +52,8 @@ export interface Estimate {
   readonly pleats: Pleats | null;
   /** Null for what does not draw open to a side. */
   readonly stackback: Stackback | null;
+  /** The rod that would clear the opening; not given where nothing draws back beside it. */
+  readonly clearing?: ClearingRod | null;
   /** True when every layer behind is as wide as the face. */
   readonly seamsLineUp: boolean;
   readonly parts: readonly Part[];

@@ -23,3 +23,9 @@ export function labourOf(
     { work: 'installPerRod', count: panels.quantity },
   ];
 }
+
+/** Widths that making is charged for. */
+export function billedOf(labour: readonly Labour[]): number {
+  const making = labour.find((each) => each.work === 'making');
+  return making !== undefined && 'widths' in making ? making.widths : 0;
+}

@@ -24,7 +24,7 @@ export function measureStackback(panels: PanelsTreatment, halves: number, behind
   return { least: of(2 * range.least), usual: of(range.least + range.most), most: of(2 * range.most) };
 }
 
-function backing(behind: readonly BackCloth[]): keyof PanelsTreatment['practice']['stackback'] {
+export function backing(behind: readonly BackCloth[]): keyof PanelsTreatment['practice']['stackback'] {
   if (behind.some((layer) => layer.role === 'interlining')) return 'interlined';
   return behind.length > 0 ? 'lined' : 'unlined';
 }

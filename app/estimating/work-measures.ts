@@ -17,14 +17,18 @@ function workHang(hang: Hang, panels: PanelsTreatment, say: Say): WorkingStep {
   const drop = hang.headingBelow < 0 ? `+ ${say.length(0 - hang.headingBelow)}` : `− ${say.length(hang.headingBelow)}`;
   const end = {
     floor: `− ${say.length(hang.by)}`,
+    break: `+ ${say.length(hang.by)}`,
     puddle: `+ ${say.length(hang.by)}`,
+    'full-puddle': `+ ${say.length(hang.by)}`,
     sill: `− ${say.length(hang.sill)} − ${say.length(hang.by)}`,
     apron: `− ${say.length(hang.sill)} + ${say.length(hang.by)}`,
   }[hang.to];
   const shortest = hang.readings.length > 1 ? ' (the shortest reading)' : '';
   const reach = {
     floor: 'clear of the floor',
+    break: 'bent where it meets the floor',
     puddle: 'lying on the floor',
+    'full-puddle': 'lying on the floor in folds',
     sill: 'clear of the sill',
     apron: 'below the sill',
   }[hang.to];

@@ -1,15 +1,16 @@
 /** The working of panels: every step with its formula in figures and the setting or source that it rests on. */
-import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
+import type { BackCloth, Cloth, FaceCloth, Repeat } from '#shared/cloth.ts';
+import { liesOnFloor } from '#shared/treatments/panels.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
-import { TICKS_PER_YARD } from '#shared/length.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
 import { flatAsked } from './count-widths.ts';
 import { finishedWidth, headingLength } from './finished-width.ts';
-import { orderExtra } from './cut-cloth.ts';
+import { countPhases, orderHalfDrop } from './cut-cloth.ts';
 import type { Cut } from './cut-cloth.ts';
 import type { LaidFace } from './laid-face.ts';
 import { headingTurn } from './heading-turn.ts';
 import { allowancesOf, layerFlat2, linesUp } from './lay-behind.ts';
+import { workOrderOf } from './say-order.ts';
 import { step } from './say.ts';
 import { workMeasures } from './work-measures.ts';
 import type { Say } from './say.ts';
@@ -60,14 +61,14 @@ export function workFace(
         'run, sideways',
         `${say.length(flatAsked(panels))} + ${2 * panels.pieces} × ${say.length(practice.sideHem)}`,
         say.length(laid.line.cutLength),
-        'the cut length fits across the cloth, and this way takes less of it',
+        saySideways(panels, face),
       ),
     );
   const turn = headingTurn(panels, behind.length > 0);
   const parts = [
     panels.finishedLength,
     turn,
-    practice.bottomHem,
+    ...(practice.bottomHem > 0 ? [practice.bottomHem] : []),
     ...(practice.squaring > 0 ? [practice.squaring] : []),
   ];
   const sum = parts.map(say.length).join(' + ');
@@ -77,10 +78,26 @@ export function workFace(
       'cut before repeat',
       practice.shrinkage > 0 ? `(${sum}) ÷ (1 − ${say.number(practice.shrinkage / 1e6, 6)})` : sum,
       say.length(laid.cut.plain),
-      `practice: heading of ${behind.length > 0 ? 'lined' : 'unlined'} ${panels.heading}, bottom hem${practice.squaring > 0 ? ', squaring' : ''}${practice.shrinkage > 0 ? ', shrinkage before rounding' : ''}`,
+      `practice: heading of ${behind.length > 0 ? 'lined' : 'unlined'} ${panels.heading}, ${sayHem(panels, face)}${practice.squaring > 0 ? ', squaring' : ''}${practice.shrinkage > 0 ? ', shrinkage before rounding' : ''}`,
     ),
   );
   return steps;
+}
+
+/** Which hem it is: sheers, cloth on the floor and a weighted edge have their own. */
+function sayHem({ weightedEdge, hang, practice }: PanelsTreatment, face: FaceCloth): string {
+  if (weightedEdge) return 'a weighted edge instead of a hem';
+  if (hang && liesOnFloor(hang) && practice.bottomHem === practice.puddleHem)
+    return 'bottom hem of what lies on the floor';
+  return face.family === 'sheer' && practice.bottomHem === practice.sheer.bottomHem
+    ? 'bottom hem of sheers'
+    : 'bottom hem';
+}
+
+function saySideways({ weightedEdge }: PanelsTreatment, face: FaceCloth): string {
+  if (weightedEdge) return 'the weighted edge of the cloth is the hem';
+  if (face.family === 'sheer') return 'the cut length fits across the cloth: a sheer shows no seam this way';
+  return 'the cut length fits across the cloth, and this way takes less of it';
 }
 
 function workFlat(panels: PanelsTreatment, say: Say): WorkingStep {
@@ -191,7 +208,7 @@ export function workCut(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace
     step(
       'laid-out',
       'laid out',
-      `${layOutFormula(laid, face, say)}; by the chart ${say.cloth(line.handbook)}`,
+      `${layOutFormula(panels, laid, face, say)}; by the chart ${sayChart(line, cut, face, say)}${say.cloth(line.handbook)}`,
       say.cloth(line.plan),
       `${cuts}, this treatment alone, the first in phase`,
     ),
@@ -200,39 +217,40 @@ export function workCut(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace
   return steps;
 }
 
-function layOutFormula(laid: LaidFace, face: FaceCloth, say: Say): string {
+function layOutFormula(panels: PanelsTreatment, laid: LaidFace, face: FaceCloth, say: Say): string {
   const { line, cut, tabs } = laid;
   if (line.railroaded) return `${say.length(line.cutLength)} each`;
   const besides = tabs ? ` + ${say.length(tabs.length)} of tabs` : '';
-  return `${layOutWidths(line, cut, face, say)}${besides}`;
+  return `${layOutWidths(panels, line, cut, face, say)}${besides}`;
 }
 
-function layOutWidths(line: TakeoffLine, cut: Cut, face: FaceCloth, say: Say): string {
-  if (face.repeat?.match === 'half-drop')
-    return `${line.cuts} cuts in the better of two orders, half a repeat between phases`;
+function layOutWidths(panels: PanelsTreatment, line: TakeoffLine, cut: Cut, face: FaceCloth, say: Say): string {
+  if (face.repeat?.match === 'half-drop') return layOutHalfDrop(panels, line, cut, face.repeat, say);
   if (face.repeat && line.cuts > 1) return `${line.cuts - 1} × ${say.length(cut.length)} + ${say.length(cut.plain)}`;
   return `${line.cuts} × ${say.length(cut.plain)}`;
 }
 
-/** What is ordered besides: the amount itself tells the rule apart. */
-function sayExtra(extra: number): string {
-  if (extra === 0) return 'nothing extra';
-  return extra === TICKS_PER_YARD ? 'a yard extra' : 'one repeat extra';
+/** `2 × 108 + 1 × 121½ to the other phase + 100, 2 level and 2 dropped`. */
+function layOutHalfDrop(panels: PanelsTreatment, line: TakeoffLine, cut: Cut, repeat: Repeat, say: Say): string {
+  const { cuts } = line;
+  const phases = countPhases(line.halfWidths ?? 0, panels.pieces, panels.quantity);
+  const { changes, same2, other2 } = orderHalfDrop(cut, cuts, repeat, phases);
+  const others = changes === 0 ? [] : [`${changes} × ${say.length(other2 / 2)} to the other phase`];
+  const same = cuts - 1 - changes;
+  const alike = same === 0 ? [] : [`${same} × ${say.length(same2 / 2)}`];
+  return `${[...alike, ...others, say.length(cut.plain)].join(' + ')}, ${phases.level} level and ${phases.dropped} dropped`;
+}
+
+/** The printed rule of a half-drop in figures; elsewhere every cut end to end. */
+function sayChart({ cuts, railroaded }: TakeoffLine, cut: Cut, { repeat }: FaceCloth, say: Say): string {
+  if (railroaded || repeat?.match !== 'half-drop') return '';
+  const odd = cuts % 2 === 1 ? ` + ${say.length(repeat.vertical)}` : '';
+  return `${cuts} × (${say.length(cut.length)} + ${say.length(repeat.vertical / 2)})${odd} = `;
 }
 
 function workOrder(panels: PanelsTreatment, cloth: Cloth, line: TakeoffLine, say: Say, id: string): WorkingStep {
-  const { practice } = panels;
-  const base = practice.orderFrom === 'plan' ? line.plan : line.handbook;
-  const extra = orderExtra(cloth, practice.orderExtra);
-  const why = sayExtra(extra);
-  const stepText = practice.orderStep > 0 ? `, up to ${say.cloth(practice.orderStep)}` : '';
-  return step(
-    id,
-    cloth.role === 'face' ? 'order' : `${cloth.name}, order`,
-    `${say.cloth(base)} + ${say.cloth(extra)}${stepText}`,
-    say.cloth(line.order),
-    `practice: from the ${practice.orderFrom === 'plan' ? 'layout' : 'chart'}, ${why}`,
-  );
+  const label = cloth.role === 'face' ? 'order' : `${cloth.name}, order`;
+  return workOrderOf(id, label, cloth, line, panels.practice, say);
 }
 
 export function workLayer(

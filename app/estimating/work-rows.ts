@@ -1,12 +1,10 @@
 /** The working of a cloth laid in rows: cut lengths to the repeat, the layout and the order, in figures. */
 import type { Cloth } from '#shared/cloth.ts';
-import { TICKS_PER_YARD } from '#shared/length.ts';
-import type { Ticks } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
 import { GRAMS_PER_OUNCE } from '#shared/weight.ts';
-import { orderExtra } from './cut-cloth.ts';
 import type { LaidRow, LaidRows } from './lay-rows.ts';
+import { workOrderOf } from './say-order.ts';
 import { step } from './say.ts';
 import type { Say } from './say.ts';
 
@@ -75,21 +73,7 @@ export function workOrder(
   practice: Practice,
   say: Say,
 ): WorkingStep {
-  const base = practice.orderFrom === 'plan' ? line.plan : line.handbook;
-  const extra = orderExtra(cloth, practice.orderExtra);
-  const upTo = practice.orderStep > 0 ? `, up to ${say.cloth(practice.orderStep)}` : '';
-  return step(
-    `${key}order`,
-    `${cloth.name}, order`,
-    `${say.cloth(base)} + ${say.cloth(extra)}${upTo}`,
-    say.cloth(line.order),
-    `practice: from the ${practice.orderFrom === 'plan' ? 'layout' : 'chart'}, ${sayExtra(extra)}`,
-  );
-}
-
-function sayExtra(extra: Ticks): string {
-  if (extra === 0) return 'nothing extra';
-  return extra === TICKS_PER_YARD ? 'a yard extra' : 'one repeat extra';
+  return workOrderOf(`${key}order`, `${cloth.name}, order`, cloth, line, practice, say);
 }
 
 /** A plain cut in figures, made longer for what washing takes. */

@@ -1,5 +1,6 @@
 /** Looks up rates in the price book and remembers each one that is needed and that nobody has set. */
 import type { Cloth } from '#shared/cloth.ts';
+import { multiplyDecimals } from '#shared/decimal.ts';
 import type { Decimal } from '#shared/decimal.ts';
 import { at } from '#shared/fault.ts';
 import { WORKS } from '#shared/labour.ts';
@@ -32,7 +33,7 @@ export class RateBook {
 
   perWidth(heading: Heading): Decimal | null {
     return this.#need(
-      this.book.labour.perWidth[heading],
+      this.book.labour.perWidth[heading] ?? this.#byHour(this.book.labour.hours.perWidth[heading]),
       at('labour.perWidth', heading),
       `what making one width under a ${heading} heading costs, as "38.00"`,
     );
@@ -40,7 +41,7 @@ export class RateBook {
 
   interlining(): Decimal | null {
     return this.#need(
-      this.book.labour.interlining,
+      this.book.labour.interlining ?? this.#byHour(this.book.labour.hours.interlining),
       'labour.interlining',
       'what interlining adds to making one width, as "9.00"',
     );
@@ -48,7 +49,7 @@ export class RateBook {
 
   blackout(): Decimal | null {
     return this.#need(
-      this.book.labour.blackout,
+      this.book.labour.blackout ?? this.#byHour(this.book.labour.hours.blackout),
       'labour.blackout',
       'what a blackout adds to making one width, as "6.00"',
     );
@@ -57,10 +58,16 @@ export class RateBook {
   work(name: WorkName): Decimal | null {
     const says = WORKS[name].says;
     return this.#need(
-      this.book.labour.works[name],
+      this.book.labour.works[name] ?? this.#byHour(this.book.labour.hours.works[name]),
       at('labour', name),
       `what this costs: ${says.charAt(0).toLowerCase()}${says.slice(1, -1)}, as "45.00"`,
     );
+  }
+
+  /** A rate from hours: null unless both the hours and what an hour costs are entered. */
+  #byHour(hours: Decimal | null | undefined): Decimal | null {
+    const { hour } = this.book.labour;
+    return hours === null || hours === undefined || hour === null ? null : multiplyDecimals(hours, hour);
   }
 
   #need<T>(rate: T | null | undefined, path: string, says: string): T | null {

@@ -21,6 +21,7 @@ import { askStacks } from './ask-stacks.ts';
 import { behindOf, clothOf, faceOf } from './job-pricing.ts';
 import type { JobPricing } from './job-pricing.ts';
 import { priceStack } from './price-stack.ts';
+import { workHours } from './reckon-hours.ts';
 import { studyStacks } from './study-stacks.ts';
 import type { StudyStack } from './study-stacks.ts';
 
@@ -132,8 +133,9 @@ function priceTier(
     }),
     pleats: estimate.pleats,
     stackback: estimate.stackback,
+    ...(estimate.clearing ? { clearing: estimate.clearing } : {}),
     offer: estimate.offer,
     sheet: made.sheet,
-    working: [...estimate.working, ...judgement.working],
+    working: [...estimate.working, ...workHours(estimate.labour, pricing.rates.book), ...judgement.working],
   };
 }

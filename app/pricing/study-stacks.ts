@@ -37,6 +37,7 @@ export function studyStacks(room: Room, opening: Opening, treatment: Treatment, 
       clothOf: (id) => clothOf(pricing, id),
       say: pricing.say,
       billableWidth: pricing.job.priceBook.labour.billableWidth,
+      place: { opening: opening.width, use: room.use, heatSourceBelow: opening.heatSourceBelow },
     });
     const { estimate } = made;
     const input: JudgeInput = {

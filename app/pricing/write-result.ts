@@ -69,6 +69,7 @@ function writeTier(job: Job, tier: TierResult): WireResult['treatments'][number]
     says: tier.says,
     takeoff: tier.takeoff.map((line) => writeLine(job, line)),
     weight: { grams: roundFigure(tier.grams, 1) },
+    ...writeDrawnBack(job, tier),
     readings: judgement.readings,
     ranges: Object.fromEntries(Object.entries(judgement.ranges).map(([name, range]) => [name, [...range]])),
     words: judgement.words,
@@ -81,6 +82,23 @@ function writeTier(job: Job, tier: TierResult): WireResult['treatments'][number]
       says: tier.offer.says,
     },
     working: [...tier.working],
+  };
+}
+
+/** What stands on the wall when it is drawn back; nothing of what does not draw to a side. */
+function writeDrawnBack(
+  job: Job,
+  { stackback, clearing }: TierResult,
+): Pick<WireResult['treatments'][number]['tiers']['good'], 'stackback' | 'rodToClear'> {
+  if (stackback === null) return {};
+  const { least, usual, most } = stackback;
+  return {
+    stackback: {
+      least: lengthIn(least, job.units),
+      usual: lengthIn(usual, job.units),
+      most: lengthIn(most, job.units),
+    },
+    ...(clearing ? { rodToClear: { rod: lengthIn(clearing.rod, job.units), widths: clearing.halfWidths / 2 } } : {}),
   };
 }
 

@@ -3,6 +3,7 @@ import { exhaustive } from '#shared/fault.ts';
 import type { BedSkirtTreatment } from '#shared/treatments/bed-skirt.ts';
 import type { CorniceTreatment } from '#shared/treatments/cornice.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
+import { liesOnFloor } from '#shared/treatments/panels.ts';
 import type { RomanShadeTreatment, RomanStyle, ShadeLift } from '#shared/treatments/roman-shade.ts';
 import type { ShowerCurtainTreatment } from '#shared/treatments/shower-curtain.ts';
 import type { SwagsTreatment } from '#shared/treatments/swags.ts';
@@ -162,7 +163,7 @@ function measurePanels(panels: PanelsTreatment, speech: Speech, full: SayFull): 
     `${speech.length(panels.rodWidth)} wide`,
     `${speech.length(panels.finishedLength)} long`,
     ...(arch === null ? [] : [`its top arched by ${speech.length(arch)}`]),
-    ...(hang?.to === 'puddle' ? [`${speech.length(hang.by)} of it lying on the floor`] : []),
+    ...(hang && liesOnFloor(hang) ? [`${speech.length(hang.by)} of it lying on the floor`] : []),
     sayFullness(panels, speech, full),
   ];
 }

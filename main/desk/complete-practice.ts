@@ -1,3 +1,4 @@
+import { readPractice } from '#shared/job-file/read-practice.ts';
 import type { WirePractice } from '#shared/job-file/wire-practice.ts';
 import { practiceWithUnits } from '#shared/job-file/with-units.ts';
 import { lengthIn } from '#shared/length.ts';
@@ -12,6 +13,7 @@ export function completePractice(given: WirePractice, unit: LengthUnit): WirePra
   const base = defaultPractice(unit);
   const shown = unit === 'in' ? 'in' : 'cm';
   const say = (length: Ticks): string => `${lengthIn(length, shown, 6)} ${shown}`;
+  const { puddleHem, sheer } = readPractice(given, base, unit);
   return {
     // Empty: each heading, and each length of a group, is the default's.
     fullness: {},
@@ -23,6 +25,7 @@ export function completePractice(given: WirePractice, unit: LengthUnit): WirePra
     pocket: {},
     hang: {},
     band: {},
+    motor: {},
     stackback: {},
     lining: {},
     interlining: {},
@@ -48,5 +51,8 @@ export function completePractice(given: WirePractice, unit: LengthUnit): WirePra
     pleatsPerWidth: base.pleatsPerWidth,
     pleatsClothWidth: say(base.pleatsClothWidth),
     ...practiceWithUnits(given, unit),
+    // These follow other settings while they are empty, so that they are said as they came out.
+    puddleHem: say(puddleHem),
+    sheer: { ...given.sheer, bottomHem: say(sheer.bottomHem), sideHem: say(sheer.sideHem) },
   };
 }

@@ -1,9 +1,10 @@
 /**
  * Where the length starts and ends, drawn small: the fixing as this heading and mount have it, the top of the heading
- * above or below it, the hem at sill, apron, floor or puddle. A sketch that asks; not to scale.
+ * above or below it, the hem at sill, apron, floor or on it. A sketch that asks; not to scale.
  */
 import { line, outline, path, rect, circle } from '#app/drawing/make-shapes.ts';
 import type { Drawing, Shape } from '#app/drawing/shape.ts';
+import type { HangEnd } from '#shared/treatments/panels.ts';
 import type { Heading, MountPlace } from '#shared/words.ts';
 import { FIXING_WORDS, fixingOf } from '../words/kind-sheets/fixing.ts';
 import type { Fixing } from '../words/kind-sheets/fixing.ts';
@@ -11,7 +12,7 @@ import type { Fixing } from '../words/kind-sheets/fixing.ts';
 export interface HangSketch {
   readonly heading: Heading;
   readonly where: MountPlace;
-  readonly to: 'sill' | 'apron' | 'floor' | 'puddle';
+  readonly to: HangEnd;
   /** Written measurements as shown; empty where nothing is written yet. */
   /** Top of the heading against the fixing, as it is written. */
   readonly stands: 'above' | 'level' | 'below';
@@ -27,7 +28,24 @@ const RIGHT = 96;
 const FIX = 22;
 /** Top of the heading against the fixing, in the sketch. */
 const HEADING_TOPS = { above: FIX - 5, level: FIX + 1, below: FIX + 11 } as const;
-const HEMS = { sill: SILL - 4, apron: SILL + 12, floor: FLOOR - 3, puddle: FLOOR } as const;
+const HEMS = {
+  sill: SILL - 4,
+  apron: SILL + 12,
+  floor: FLOOR - 3,
+  break: FLOOR,
+  puddle: FLOOR,
+  'full-puddle': FLOOR,
+} as const satisfies Readonly<Record<HangEnd, number>>;
+/** How far the cloth spreads on the floor. */
+const SPREADS: Readonly<Partial<Record<HangEnd, number>>> = { break: 2, puddle: 7, 'full-puddle': 12 };
+const END_WORDS: Readonly<Record<HangEnd, string>> = {
+  sill: 'the sill',
+  apron: 'the apron',
+  floor: 'the floor',
+  break: 'the floor, with a break',
+  puddle: 'the puddle',
+  'full-puddle': 'the full puddle',
+};
 
 export function drawHang({ heading, where, to, stands, says }: HangSketch): Drawing {
   const fixing = fixingOf(heading, where);
@@ -37,13 +55,13 @@ export function drawHang({ heading, where, to, stands, says }: HangSketch): Draw
   return {
     width: WIDTH,
     height: HEIGHT,
-    title: `The fixing is the ${FIXING_WORDS[fixing]}; the length runs from the top of the heading to the hem at ${to === 'apron' ? 'the apron' : `the ${to}`}.`,
+    title: `The fixing is the ${FIXING_WORDS[fixing]}; the length runs from the top of the heading to the hem at ${END_WORDS[to]}.`,
     shapes: [
       ...(where === 'ceiling' ? [line(4, 10, 112, 10, { stroke: 'pencil', strokeWidth: 1.2 })] : []),
       line(4, FLOOR, 112, FLOOR, { stroke: 'pencil', strokeWidth: 1.2 }),
       rect(40, 34, 42, SILL - 34, { stroke: 'faint', strokeWidth: 0.8, fill: 'glass-bottom' }),
       line(34, SILL, 88, SILL, { stroke: 'pencil', strokeWidth: 1.4 }),
-      ...cloth(top, hem, to === 'puddle'),
+      ...cloth(top, hem, SPREADS[to] ?? 0),
       ...fixingShapes(fixing),
       line(4, FIX, 118, FIX, { stroke: 'thread', strokeWidth: 0.8, dash: [2, 2] }),
       line(RIGHT, top, 118, top, { ...pencil, dash: [2, 2] }),
@@ -54,8 +72,7 @@ export function drawHang({ heading, where, to, stands, says }: HangSketch): Draw
   };
 }
 
-function cloth(top: number, hem: number, puddles: boolean): Shape[] {
-  const spread = puddles ? 7 : 0;
+function cloth(top: number, hem: number, spread: number): Shape[] {
   const body = path(
     outline([
       { x: LEFT, y: top },
@@ -132,6 +149,6 @@ function words(
     text(stands === 'above' ? FIX + 6 : FIX - 6, `fixing${gap(says.fixing)}`, 'thread'),
     text(stands === 'above' ? FIX - 9 : FIX + 10, heading, 'pencil'),
     text(middle + 8, says.length === '' ? 'finished length' : `length ${says.length}`, 'ink'),
-    text(Math.min(hem + 4, HEIGHT - 4), `hem at ${to === 'apron' ? 'apron' : to}${gap(says.by)}`, 'pencil'),
+    text(Math.min(hem + 4, HEIGHT - 4), `hem at ${END_WORDS[to].replace('the ', '')}${gap(says.by)}`, 'pencil'),
   ];
 }

@@ -8,6 +8,7 @@ export const PRACTICE_PARTS = [
 
 export const SETTING_WORDS = {
   bottomHem: 'bottom hem, in total',
+  puddleHem: 'bottom hem of what lies on the floor',
   sideHem: 'side hem of one edge, in total',
   seam: 'lost from each width at a join',
   squaring: 'extra on every cut for straightening',
@@ -42,7 +43,9 @@ export const LENGTH_GROUPS = [
       floor: 'clear of the floor',
       sill: 'clear of the sill',
       apron: 'below the sill',
-      puddle: 'lying on the floor',
+      break: 'longer by, for a break at the floor',
+      puddle: 'lying on the floor, a puddle',
+      fullPuddle: 'lying on the floor, a full puddle',
     },
   },
   {
@@ -62,6 +65,16 @@ export const LENGTH_GROUPS = [
     group: 'tab',
     title: 'Tabs',
     fields: { width: 'finished width', drop: 'panel top to rod top', seam: 'seam' },
+  },
+  {
+    group: 'sheer',
+    title: 'Sheers',
+    fields: { bottomHem: 'bottom hem, in total', sideHem: 'side hem of one edge, in total' },
+  },
+  {
+    group: 'motor',
+    title: 'A motor at its end of the track',
+    fields: { least: 'takes at the least', most: 'at the most' },
   },
   { group: 'pocket', title: 'Rod pocket', fields: { turn: 'turn', ease: 'ease round the rod' } },
   { group: 'band', title: 'Contrast bands', fields: { seam: 'lost at each long edge' } },

@@ -2,6 +2,8 @@
 import { at } from '../fault.ts';
 import { TICKS_PER_INCH } from '../length.ts';
 import type { Ticks } from '../length.ts';
+import { checkRod } from './check-rod.ts';
+import { warnPanelsPlace } from './warn-panels-place.ts';
 import { wirePanels } from './wire-panels.ts';
 import { readable } from './readable.ts';
 import type { Loose, Readable } from './readable.ts';
@@ -37,6 +39,8 @@ export function checkPanelsFile(tools: CheckTools, item: Loose, path: string, pl
   checkBay(tools, panels, item, path);
   checkMake(tools, panels, path);
   checkPattern(tools, panels, path, place);
+  checkRod(tools, item, path);
+  warnPanelsPlace(tools, item, path, place);
   warnUnlikely(tools, panels, path, { rod, length, overlap, ceiling: place.ceiling });
   warnUncovered(tools, panels, path, { rod, length, sides, place });
 }

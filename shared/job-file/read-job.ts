@@ -6,7 +6,7 @@ import type { LengthUnit } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import { defaultPractice } from '../practice-defaults.ts';
 import type { PriceBook } from '../price-book.ts';
-import type { Tier } from '../words.ts';
+import type { FaceFamily, Tier } from '../words.ts';
 import { checkJob } from './check-job.ts';
 import { EXAMPLE_RATES } from './example-rates.ts';
 import { toCloth } from './read-cloth.ts';
@@ -79,6 +79,7 @@ function toJob(wire: WireJob): Job {
   const unit = wire.units;
   const practice = readPractice(wire.practice, defaultPractice(unit), unit);
   const cloth = (wire.cloth ?? []).map((each) => toCloth(each, unit));
+  const families = new Map(cloth.flatMap((each) => (each.role === 'face' ? [[each.id, each.family] as const] : [])));
   return {
     units: unit,
     currency: wire.currency,
@@ -90,7 +91,7 @@ function toJob(wire: WireJob): Job {
     priceBook: toPriceBook(wire.priceBook, unit),
     cloth,
     cutting: readCutting(wire.cutting, unit),
-    rooms: wire.rooms.map((room, index) => toRoom(room, at('rooms', index), practice, unit)),
+    rooms: wire.rooms.map((room, index) => toRoom(room, at('rooms', index), practice, unit, families)),
   };
 }
 
@@ -117,7 +118,13 @@ function toHead(wire: NonNullable<WireJob['proposal']>): ProposalHead {
   };
 }
 
-function toRoom(wire: WireRoom, path: string, practice: Practice, unit: LengthUnit): Room {
+function toRoom(
+  wire: WireRoom,
+  path: string,
+  practice: Practice,
+  unit: LengthUnit,
+  families: ReadonlyMap<string, FaceFamily>,
+): Room {
   return {
     name: wire.name,
     key: path,
@@ -139,7 +146,14 @@ function toRoom(wire: WireRoom, path: string, practice: Practice, unit: LengthUn
         glazing: opening.glazing ?? 'double',
         heatSourceBelow: opening.heatSourceBelow ?? false,
         treatments: opening.treatments.map((treatment, order) =>
-          readTreatment(treatment, at(at(here, 'treatments'), order), practice, unit, readPlace(wire, opening, unit)),
+          readTreatment(
+            treatment,
+            at(at(here, 'treatments'), order),
+            practice,
+            unit,
+            readPlace(wire, opening, unit),
+            families.get(treatment.face) ?? null,
+          ),
         ),
       };
     }),

@@ -1,15 +1,24 @@
 /** Panels of the wire form as the engines take them: finished length and rod face found where they were not given. */
-import { piecesOf } from '../treatments/panels.ts';
+import { HANG_SETTINGS, piecesOf } from '../treatments/panels.ts';
 import type { Bay, Hang, PanelsTreatment, PatternPlace } from '../treatments/panels.ts';
 import type { TreatmentBase } from '../treatments/treatment-base.ts';
 import { lengthFrom, ticks, ticksPer } from '../length.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
 import type { Practice } from '../practice.ts';
+import type { FaceFamily } from '../words.ts';
 import { readLength, readThousandths } from './read-length.ts';
 import type { ReadPlace } from './read-place.ts';
+import { settlePractice } from './settle-practice.ts';
 import type { WirePanels } from './wire-panels.ts';
 
-export function readPanels(wire: WirePanels, base: TreatmentBase, unit: LengthUnit, place: ReadPlace): PanelsTreatment {
+export function readPanels(
+  wire: WirePanels,
+  given: TreatmentBase,
+  unit: LengthUnit,
+  place: ReadPlace,
+  family: FaceFamily | null,
+): PanelsTreatment {
+  const base = { ...given, practice: settlePractice(wire, given.practice, family) };
   const length = (value: number | string | undefined): Ticks =>
     value === undefined ? ticks(0) : readLength(value, unit);
   const hang = wire.hang ? readHang(wire.hang, base.practice, unit, place.sill) : null;
@@ -38,6 +47,9 @@ export function readPanels(wire: WirePanels, base: TreatmentBase, unit: LengthUn
     cafe: wire.cafe ?? false,
     pattern: wire.pattern ? readPattern(wire.pattern, unit, topOf(wire, hang, unit, place), place) : null,
     pleatToPattern: wire.pleatToPattern ?? false,
+    rod: wire.rod ?? null,
+    motor: wire.motor?.at ?? null,
+    weightedEdge: wire.weightedEdge ?? false,
   };
 }
 
@@ -88,7 +100,7 @@ function readHang(
     readings,
     headingBelow: below - above,
     to: wire.to,
-    by: wire.by === undefined ? practice.hang[wire.to] : readLength(wire.by, unit),
+    by: wire.by === undefined ? practice.hang[HANG_SETTINGS[wire.to]] : readLength(wire.by, unit),
     sill: sill ?? ticks(0),
   };
 }
@@ -96,7 +108,15 @@ function readHang(
 /** Fixing height, less the drop to the top of the heading, less where the hem ends. Never below a tick. */
 export function lengthOfHang({ fixing, headingBelow, to, by, sill }: Hang): Ticks {
   const top = fixing - headingBelow;
-  const end = { floor: by, puddle: 0 - by, sill: sill + by, apron: sill - by }[to];
+  const lying = 0 - by;
+  const end = {
+    floor: by,
+    break: lying,
+    puddle: lying,
+    'full-puddle': lying,
+    sill: sill + by,
+    apron: sill - by,
+  }[to];
   return ticks(Math.max(1, top - end));
 }
 

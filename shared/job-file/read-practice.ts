@@ -3,9 +3,9 @@ import { parseDecimal } from '../decimal.ts';
 import type { Decimal } from '../decimal.ts';
 import { lengthFrom } from '../length.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
-import type { Practice } from '../practice.ts';
+import type { Practice, SheerPractice } from '../practice.ts';
 import type { PriceBook } from '../price-book.ts';
-import { byHeading } from '../practice-defaults.ts';
+import { byHeading, FULL_SHEERS } from '../practice-defaults.ts';
 import { parseLengthRate } from '../rate.ts';
 import type { LengthRate } from '../rate.ts';
 import { WORK_NAMES } from '../labour.ts';
@@ -48,6 +48,7 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
       return { unlined: readLength(value, unit), lined: readLength(value, unit) };
     }),
     bottomHem: length(given.bottomHem, under.bottomHem),
+    puddleHem: length(given.puddleHem ?? given.bottomHem, under.puddleHem),
     sideHem: length(given.sideHem, under.sideHem),
     hemsInWidth: given.hemsInWidth ?? under.hemsInWidth,
     seam: length(given.seam, under.seam),
@@ -68,6 +69,8 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     pocket: lengths(given.pocket, under.pocket),
     hang: lengths(given.hang, under.hang),
     band: lengths(given.band, under.band),
+    motor: lengths(given.motor, under.motor),
+    sheer: readSheers(given, under.sheer, unit),
     stackback: {
       unlined: lengths(given.stackback?.unlined, under.stackback.unlined),
       lined: lengths(given.stackback?.lined, under.stackback.lined),
@@ -84,6 +87,26 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
   };
 }
 
+/** What is written for all panels counts for sheers too, unless theirs is written beside it. */
+function readSheers(given: WirePractice, under: SheerPractice, unit: LengthUnit): SheerPractice {
+  const sheer = given.sheer ?? {};
+  const length = (name: 'bottomHem' | 'sideHem'): Ticks => {
+    const value = sheer[name] ?? given[name];
+    return value === undefined ? under[name] : readLength(value, unit);
+  };
+  const ratios = (name: 'fullness' | 'leastFullness'): SheerPractice['fullness'] =>
+    byHeading((heading) => {
+      const value = (FULL_SHEERS.includes(heading) ? sheer[name] : undefined) ?? given[name]?.[heading];
+      return value === undefined ? under[name][heading] : readThousandths(value);
+    });
+  return {
+    fullness: ratios('fullness'),
+    leastFullness: ratios('leastFullness'),
+    bottomHem: length('bottomHem'),
+    sideHem: length('sideHem'),
+  };
+}
+
 const ZERO: Decimal = { digits: 0n, scale: 0 };
 
 /** A book in which nothing is set yet: no markup, no tax, no deposit. */
@@ -95,6 +118,7 @@ export const EMPTY_PRICE_BOOK: PriceBook = {
     blackout: null,
     works: {},
     hour: null,
+    hours: { perWidth: {}, interlining: null, blackout: null, works: {} },
     billableWidth: lengthFrom(54, 'in'),
   },
   cloth: {},
@@ -109,7 +133,20 @@ function amountOr(value: string | number | undefined, before: Decimal | null): D
   return value === undefined ? before : parseDecimal(value);
 }
 
-function readWorks(labour: WirePriceBook['labour']): Partial<Record<WorkName, Decimal>> {
+function readPerHeading(
+  given: Readonly<Partial<Record<Heading, string | number>>> | undefined,
+): Partial<Record<Heading, Decimal>> {
+  const amounts: Partial<Record<Heading, Decimal>> = {};
+  for (const heading of HEADINGS) {
+    const amount = amountOr(given?.[heading], null);
+    if (amount !== null) amounts[heading] = amount;
+  }
+  return amounts;
+}
+
+function readWorks(
+  labour: Readonly<Partial<Record<WorkName, string | number | undefined>>> | undefined,
+): Partial<Record<WorkName, Decimal>> {
   const works: Partial<Record<WorkName, Decimal>> = {};
   for (const name of WORK_NAMES) {
     const amount = amountOr(labour?.[name], null);
@@ -136,12 +173,7 @@ function readParts(given: WirePriceBook, under: PriceBook['parts']): PriceBook['
 
 export function readPriceBook(given: WirePriceBook | undefined, under: PriceBook, unit: LengthUnit): PriceBook {
   if (!given) return under;
-  const perWidth: Partial<Record<Heading, Decimal>> = { ...under.labour.perWidth };
-  for (const heading of HEADINGS) {
-    const value = given.labour?.perWidth?.[heading];
-    const amount = value === undefined ? null : parseDecimal(value);
-    if (amount !== null) perWidth[heading] = amount;
-  }
+  const perWidth = { ...under.labour.perWidth, ...readPerHeading(given.labour?.perWidth) };
   const cloth: Record<string, LengthRate> = { ...under.cloth };
   for (const [id, value] of Object.entries(given.cloth ?? {})) {
     const rate = parseLengthRate(value);
@@ -156,6 +188,12 @@ export function readPriceBook(given: WirePriceBook | undefined, under: PriceBook
       blackout: amountOr(labour?.blackout, under.labour.blackout),
       works: { ...under.labour.works, ...readWorks(labour) },
       hour: amountOr(labour?.hour, under.labour.hour),
+      hours: {
+        perWidth: { ...under.labour.hours.perWidth, ...readPerHeading(labour?.hours?.perWidth) },
+        interlining: amountOr(labour?.hours?.interlining, under.labour.hours.interlining),
+        blackout: amountOr(labour?.hours?.blackout, under.labour.hours.blackout),
+        works: { ...under.labour.hours.works, ...readWorks(labour?.hours) },
+      },
       billableWidth:
         labour?.billableWidth === undefined ? under.labour.billableWidth : readLength(labour.billableWidth, unit),
     },

@@ -3,9 +3,11 @@ import { exhaustive } from '../fault.ts';
 import type { Treatment } from '../treatments/treatment.ts';
 import type { LengthUnit } from '../length.ts';
 import type { Practice } from '../practice.ts';
+import type { FaceFamily } from '../words.ts';
 import { readPanels } from './read-panels.ts';
 import type { ReadPlace } from './read-place.ts';
 import { readPractice } from './read-practice.ts';
+import { seamCornice, seamValance } from './seam-flat.ts';
 import { readStacks } from './read-stacks.ts';
 import { readBedSkirt } from './wire-bed-skirt.ts';
 import { readCornice } from './wire-cornice.ts';
@@ -15,13 +17,14 @@ import { readShowerCurtain } from './wire-shower-curtain.ts';
 import { readSwags } from './wire-swags.ts';
 import { readValance } from './wire-valance.ts';
 
-/** `practice` is the job's; the treatment's own stands over it. */
+/** `practice` is the job's; the treatment's own stands over it. `family` is that of the face, null where it is not listed. */
 export function readTreatment(
   wire: WireTreatment,
   path: string,
   practice: Practice,
   unit: LengthUnit,
   place: ReadPlace,
+  family: FaceFamily | null,
 ): Treatment {
   const own = readPractice(wire.practice, practice, unit);
   const base = {
@@ -35,11 +38,11 @@ export function readTreatment(
   };
   switch (wire.kind) {
     case 'panels':
-      return readPanels(wire, base, unit, place);
+      return readPanels(wire, base, unit, place, family);
     case 'valance':
-      return readValance(wire, base, own.valance, unit);
+      return seamValance(readValance(wire, base, own.valance, unit));
     case 'cornice':
-      return readCornice(wire, base, own.cornice, unit);
+      return seamCornice(readCornice(wire, base, own.cornice, unit));
     case 'swags':
       return readSwags(wire, base, own.swags, unit);
     case 'roman-shade':

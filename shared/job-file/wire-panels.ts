@@ -1,7 +1,8 @@
 /** Panels under a heading, as a job file writes them. */
 import * as z from 'zod';
+import { HANG_ENDS, PATTERN_PLACES } from '../treatments/panels.ts';
+import { RODS } from '../treatments/rods.ts';
 import { ARRANGEMENTS, HEADINGS, MOUNTS } from '../words.ts';
-import { PATTERN_PLACES } from '../treatments/panels.ts';
 import { wireDecision } from './wire-decision.ts';
 import { fault, wireChoice, wireFlag, wireFullness, wireLength, wireName } from './wire-fields.ts';
 import { wirePractice } from './wire-practice.ts';
@@ -21,7 +22,7 @@ export const wireHang = z.strictObject({
     .describe('Height of the fixing above the floor: ring eye, track or pole; or readings along it.'),
   headingBelow: wireLength.optional().describe('Top of the heading below the fixing.'),
   headingAbove: wireLength.optional().describe('Top of the heading above the fixing.'),
-  to: wireChoice(['sill', 'apron', 'floor', 'puddle']),
+  to: wireChoice(HANG_ENDS),
   by: wireLength
     .optional()
     .describe("Clear of the floor or sill, below the sill, or lying on the floor; the practice's unless given."),
@@ -90,6 +91,16 @@ export const wirePanels = z.strictObject({
   header: wireLength.optional().describe('Stands above a rod pocket, within the finished length.'),
   arch: z.strictObject({ rise: wireLength.describe('Of the arch above its springing.') }).optional(),
   cafe: wireFlag().optional().describe('Covers the lower part of the window alone.'),
+  rod: wireChoice(RODS)
+    .optional()
+    .describe('What hooks hang on: rings on a pole, which butt, or a track, whose master arm overlaps.'),
+  motor: z
+    .strictObject({ at: wireChoice(['left', 'right']) })
+    .optional()
+    .describe('A motor drives the track from this end.'),
+  weightedEdge: wireFlag()
+    .optional()
+    .describe("The cloth's weighted edge is the hem: it runs sideways, with no hem of its own."),
   bands: z.array(wireBand).max(6).optional().describe('Strips of another cloth along an edge.'),
   pattern: wirePattern.optional().describe('Where a whole motif stands, on cloth with a repeat.'),
   pleatToPattern: wireFlag()

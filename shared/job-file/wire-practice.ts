@@ -6,6 +6,7 @@ import {
   INCH_NUMBERS,
   LEAST_FULLNESS,
   PLEATS_PER_WIDTH,
+  SHEER_FULLNESS,
   USUAL_FULLNESS,
 } from '../practice-defaults.ts';
 import { WORK_NAMES, WORKS } from '../labour.ts';
@@ -105,6 +106,12 @@ export const wirePractice = z
       'Bottom hem in total, such as a doubled 4 in hem.',
       INCH_NUMBERS.bottomHem,
       CENTIMETRE_NUMBERS.bottomHem,
+    ),
+    puddleHem: setting(
+      wireLength,
+      'Bottom hem in total of what lies on the floor, single; not given: the bottom hem where one is written, else this.',
+      INCH_NUMBERS.puddleHem,
+      CENTIMETRE_NUMBERS.puddleHem,
     ),
     sideHem: setting(
       wireLength,
@@ -207,12 +214,38 @@ export const wirePractice = z
         floor: 'Clear of the floor, when the length is found from the fixing.',
         sill: 'Clear of the sill.',
         apron: 'Below the sill.',
+        break: 'Bent where it meets the floor.',
         puddle: 'Lying on the floor.',
+        fullPuddle: 'Lying on the floor in folds.',
       },
       INCH_NUMBERS.hang,
       CENTIMETRE_NUMBERS.hang,
     ),
     band: lengths({ seam: 'Lost at each long edge of a band.' }, INCH_NUMBERS.band, CENTIMETRE_NUMBERS.band),
+    motor: lengths(
+      { least: 'What a motor takes of the track at its end, at the least.', most: 'And at the most.' },
+      INCH_NUMBERS.motor,
+      CENTIMETRE_NUMBERS.motor,
+    ),
+    sheer: z
+      .strictObject({
+        fullness: setting(wireFullness, 'Fullness of sheers, pleated or gathered.', SHEER_FULLNESS.fullness / 1000),
+        leastFullness: setting(
+          wireFullness,
+          'One width fewer is offered while it makes this.',
+          SHEER_FULLNESS.leastFullness / 1000,
+        ),
+        ...lengths(
+          {
+            bottomHem: 'Bottom hem in total, such as a doubled 5 in hem.',
+            sideHem: 'Side hem of one edge in total, such as a doubled 1 in hem.',
+          },
+          INCH_NUMBERS.sheer,
+          CENTIMETRE_NUMBERS.sheer,
+        ).shape,
+      })
+      .partial()
+      .describe('Panels whose face is a sheer; not given: what is written for all panels, else these.'),
     stackback: z
       .strictObject({
         unlined: stackRange('unlined'),
@@ -258,6 +291,10 @@ const WORK_RATES = Object.fromEntries(
   WORK_NAMES.map((name) => [name, wireAmount.describe(WORKS[name].says)]),
 ) as Record<WorkName, typeof wireAmount>;
 
+const WORK_HOURS = Object.fromEntries(
+  WORK_NAMES.map((name) => [name, wireFactor.describe(WORKS[name].says)]),
+) as Record<WorkName, typeof wireFactor>;
+
 export const wirePriceBook = z
   .strictObject({
     labour: z
@@ -268,7 +305,16 @@ export const wirePriceBook = z
         interlining: wireAmount.describe('Added for each width and each interlining layer.'),
         blackout: wireAmount.describe('Added for each width when a blackout hangs behind.'),
         ...WORK_RATES,
-        hour: wireAmount,
+        hour: wireAmount.describe('An hour: prices work whose hours are given and whose own rate is not.'),
+        hours: z
+          .strictObject({
+            perWidth: z.partialRecord(z.enum(HEADINGS), wireFactor).describe('Making one billable width, by heading.'),
+            interlining: wireFactor,
+            blackout: wireFactor,
+            ...WORK_HOURS,
+          })
+          .partial()
+          .describe('Hours that one unit of each piece of work takes.'),
         billableWidth: wireLength.describe('Billable widths are the flat cloth over this, up to whole ones (54 in).'),
       })
       .partial(),

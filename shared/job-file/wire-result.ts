@@ -58,6 +58,14 @@ const tier = z.strictObject({
   says: z.string(),
   takeoff: z.array(takeoff),
   weight: z.strictObject({ grams: z.number() }),
+  stackback: z
+    .strictObject({ least: z.number(), usual: z.number(), most: z.number() })
+    .optional()
+    .describe('Wall that one panel takes drawn back; of panels alone.'),
+  rodToClear: z
+    .strictObject({ rod: z.number(), widths: z.number() })
+    .optional()
+    .describe('The rod that clears the opening when its panels are drawn back, and the widths on it.'),
   readings,
   ranges: z.partialRecord(
     z.enum(['light', 'lightWithGlass', 'lightInRoom', 'colourShift', 'warmth', 'fade', 'body']),

@@ -7,6 +7,11 @@ import type { LengthsOf, LengthTable } from './length-settings.ts';
 
 export const CORNICE_LENGTHS = {
   ...BOARD_LENGTHS,
+  joinSeam: {
+    inch: 0.5,
+    centimetre: 1.5,
+    says: 'Lost from each of two widths at a join of what lies flat, where seams are else left out.',
+  },
   wrap: { inch: 2.5, centimetre: 6, says: 'Cloth turned over one edge of the box to its back (from memory).' },
   padding: { inch: 0.5, centimetre: 1.5, says: 'What the padding takes at one edge (from memory).' },
   liningTurn: { inch: 0.5, centimetre: 1.5, says: 'Lining inside the box: turned in at one edge (from memory).' },

@@ -1,7 +1,8 @@
 /** Panels under a heading: drawn as a pair or one way, or still. */
 import type { Ticks } from '../length.ts';
-import type { Thousandths } from '../practice.ts';
+import type { HangAllowances, Thousandths } from '../practice.ts';
 import type { Arrangement, Heading } from '../words.ts';
+import type { RodKind } from './rods.ts';
 import type { Mount, TreatmentBase } from './treatment-base.ts';
 
 export interface PanelsTreatment extends TreatmentBase {
@@ -41,6 +42,12 @@ export interface PanelsTreatment extends TreatmentBase {
   readonly pattern: PatternPlace | null;
   /** Pleat and space together are a whole part of the repeat across. */
   readonly pleatToPattern: boolean;
+  /** What hooks hang on; null where nobody said: rings, on a wall. */
+  readonly rod: RodKind | null;
+  /** The end of the track that a motor stands at; null without one. */
+  readonly motor: 'left' | 'right' | null;
+  /** The selvage of the cloth is weighted and hangs as the hem: it runs sideways and has no other. */
+  readonly weightedEdge: boolean;
 }
 
 export const PATTERN_PLACES = ['top', 'hem', 'middle', 'level'] as const;
@@ -56,6 +63,20 @@ export interface PatternPlace {
   readonly top: Ticks | null;
 }
 
+/** Where the hem ends; the last three are on the floor, deeper and deeper. */
+export const HANG_ENDS = ['sill', 'apron', 'floor', 'break', 'puddle', 'full-puddle'] as const;
+export type HangEnd = (typeof HANG_ENDS)[number];
+
+/** How much of it lies on the floor, or how far it keeps off: the practice's setting for each end. */
+export const HANG_SETTINGS = {
+  sill: 'sill',
+  apron: 'apron',
+  floor: 'floor',
+  break: 'break',
+  puddle: 'puddle',
+  'full-puddle': 'fullPuddle',
+} as const satisfies Readonly<Record<HangEnd, keyof HangAllowances>>;
+
 /** Where the length starts and ends: the commonest remake, so the working says it. */
 export interface Hang {
   /** Height of the fixing (ring eye, track, pole) above the floor: the shortest of the readings. */
@@ -64,7 +85,7 @@ export interface Hang {
   readonly readings: readonly Ticks[];
   /** From the fixing down to the top of the heading; below zero where the heading stands above it. */
   readonly headingBelow: number;
-  readonly to: 'sill' | 'apron' | 'floor' | 'puddle';
+  readonly to: HangEnd;
   /** Clear of floor or sill, below the sill, or lying on the floor. */
   readonly by: Ticks;
   readonly sill: Ticks;
@@ -76,6 +97,11 @@ export interface Bay {
   readonly turns: readonly number[];
   /** From the wall to the rod. */
   readonly projection: Ticks;
+}
+
+/** More than a break: cloth lies on the floor. */
+export function liesOnFloor({ to }: Pick<Hang, 'to'>): boolean {
+  return to === 'puddle' || to === 'full-puddle';
 }
 
 /** A strip of another cloth along an edge. */

@@ -8,6 +8,11 @@ import type { LengthsOf, LengthTable } from './length-settings.ts';
 
 export const VALANCE_LENGTHS = {
   ...BOARD_LENGTHS,
+  joinSeam: {
+    inch: 0.5,
+    centimetre: 1.5,
+    says: 'Lost from each of two widths at a join of what lies flat, where seams are else left out.',
+  },
   sideHem: { inch: 1, centimetre: 2.5, says: 'Taken at one side edge, in total (from memory).' },
   wrap: { inch: 0.5, centimetre: 1.5, says: 'Carried round one end of a board, of what lies flat on it.' },
   boardTurn: { inch: 3.5, centimetre: 9, says: 'Cloth on top of the board, where the turn is given (from memory).' },

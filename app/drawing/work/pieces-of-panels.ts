@@ -96,7 +96,12 @@ function oneCut(given: Given, face: TakeoffLine): WorkPiece {
   const { zones, lines } = turnZones(given, turn, width);
   return {
     title: face.railroaded ? 'Face, one run sideways' : 'Face, one cut',
-    says: [sayCuts(face.cuts, name), ...sayQuantity(panels.quantity)],
+    says: [
+      sayCuts(face.cuts, name),
+      ...saySplit(panels, face),
+      ...(panels.weightedEdge ? ['its weighted edge is the hem'] : []),
+      ...sayQuantity(panels.quantity),
+    ],
     width,
     height,
     zones,
@@ -107,6 +112,13 @@ function oneCut(given: Given, face: TakeoffLine): WorkPiece {
       whole('bottom', width, given.say, face.railroaded ? undefined : 'usable'),
     ],
   };
+}
+
+/** Both half widths of a pair come from one cut, so that the pattern reads on over both (common practice). */
+function saySplit({ pieces, halfWidths }: PanelsTreatment, face: TakeoffLine): string[] {
+  const each = halfWidths ?? (face.halfWidths ?? 0) / pieces;
+  if (pieces !== 2 || each % 2 !== 1) return [];
+  return ['one is split: its right half to the left panel, its left half to the right one'];
 }
 
 function flatPanel(given: Given, face: TakeoffLine, layout: PanelLayout): WorkPiece {

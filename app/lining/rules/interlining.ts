@@ -70,6 +70,16 @@ export const INTERLINING_RULES: readonly Rule[] = [
     rests: COMMON,
   },
   {
+    id: 'combination-and-interlining',
+    cause: 'combination',
+    level: 'caution',
+    where: ANYWHERE,
+    when: (f) => f.combination && f.interlined,
+    says: () =>
+      'A combination lining is lining and interlining in one: it replaces both. Leave the interlining out, or take a plain lining behind it.',
+    rests: `${COMMON}: part of an interlining's body, at two layers' labour`,
+  },
+  {
     id: 'napped-blackout-labour',
     cause: 'combination',
     level: 'praise',

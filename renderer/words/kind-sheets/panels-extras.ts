@@ -1,25 +1,36 @@
 /** What only some panels have, under the lines that every pair has. */
 import { lengthFrom } from '#shared/length.ts';
 import type { TicksForm } from '#shared/records/treatment-make.ts';
-import { piecesOf } from '#shared/treatments/panels.ts';
+import { HANG_ENDS, HANG_SETTINGS, piecesOf } from '#shared/treatments/panels.ts';
+import type { HangEnd } from '#shared/treatments/panels.ts';
+import { HOOKED, RODS } from '#shared/treatments/rods.ts';
 import { fixingOf } from './fixing.ts';
+import { choicesOf } from './sheet.ts';
 import type { Asked, KindSheet } from './sheet.ts';
 
-const TO_WORDS = { sill: 'the sill', apron: 'below the sill', floor: 'the floor', puddle: 'a puddle' } as const;
+const TO_WORDS = {
+  sill: 'the sill',
+  apron: 'below the sill',
+  floor: 'the floor',
+  break: 'the floor, with a break',
+  puddle: 'a puddle',
+  'full-puddle': 'a full puddle',
+} as const satisfies Readonly<Record<HangEnd, string>>;
 const BY_WORDS = {
   sill: 'off the sill by',
   apron: 'below it by',
   floor: 'off the floor by',
+  break: 'longer by',
   puddle: 'lying on the floor',
-} as const;
-type To = keyof typeof TO_WORDS;
+  'full-puddle': 'lying in folds',
+} as const satisfies Readonly<Record<HangEnd, string>>;
 
 function hangOf(form: TicksForm): Readonly<Record<string, unknown>> {
   return (form['hang'] ?? {}) as Readonly<Record<string, unknown>>;
 }
-function toOf(form: TicksForm): To {
+function toOf(form: TicksForm): HangEnd {
   const to = hangOf(form)['to'];
-  return to === 'sill' || to === 'apron' || to === 'puddle' ? to : 'floor';
+  return HANG_ENDS.find((end) => end === to) ?? 'floor';
 }
 function runsOf(form: TicksForm): number {
   const runs = (form['bay'] as { readonly runs?: readonly unknown[] } | null | undefined)?.runs;
@@ -76,14 +87,14 @@ export const PANELS_EXTRAS_SHEET: KindSheet = {
           type: 'choice',
           path: 'hang.to',
           label: 'hem at',
-          choices: (Object.keys(TO_WORDS) as To[]).map((value) => ({ value, name: TO_WORDS[value] })),
+          choices: HANG_ENDS.map((value) => ({ value, name: TO_WORDS[value] })),
         },
-        ...(Object.keys(BY_WORDS) as To[]).map((to) => ({
+        ...HANG_ENDS.map((to) => ({
           type: 'length' as const,
           path: 'hang.by',
           label: BY_WORDS[to],
           applies: ({ form }: Asked) => toOf(form) === to,
-          usual: ({ practice }: Asked) => practice.hang[to],
+          usual: ({ practice }: Asked) => practice.hang[HANG_SETTINGS[to]],
         })),
       ],
     },
@@ -187,6 +198,46 @@ export const PANELS_EXTRAS_SHEET: KindSheet = {
       lines: [{ type: 'flag', path: 'pleatToPattern', label: 'pleat to the pattern' }],
     },
     { id: 'cafe', lines: [{ type: 'flag', path: 'cafe', label: 'café, lower part alone' }] },
+    { id: 'edge', lines: [{ type: 'flag', path: 'weightedEdge', label: 'weighted edge is the hem' }] },
+    {
+      id: 'rod',
+      applies: headingIs(...HOOKED),
+      lines: [
+        {
+          type: 'choice',
+          path: 'rod',
+          label: 'hangs on',
+          choices: [
+            { value: '', name: 'not said yet' },
+            ...choicesOf(RODS, { rings: 'rings on a pole', track: 'a track, master arm' }),
+          ],
+          read: (form) => RODS.find((rod) => rod === form['rod']) ?? '',
+          write: ({ rod: _, ...others }, value) => (value === '' ? others : { ...others, rod: value }),
+        },
+      ],
+    },
+    {
+      id: 'motor',
+      title: 'Motor',
+      applies: headingIs(...HOOKED, 'wave'),
+      optional: {
+        path: 'motor',
+        add: 'A motor draws it',
+        takeOff: 'Draw it by hand instead',
+        start: () => ({ at: 'left' }),
+      },
+      lines: [
+        {
+          type: 'choice',
+          path: 'motor.at',
+          label: 'motor at',
+          choices: [
+            { value: 'left', name: 'the left end' },
+            { value: 'right', name: 'the right end' },
+          ],
+        },
+      ],
+    },
     {
       id: 'arch',
       title: 'Arched top',

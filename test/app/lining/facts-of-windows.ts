@@ -226,6 +226,13 @@ export const FACTS: readonly Fact[] = [
     quiet: [['std-white'], {}],
   },
   {
+    fact: 'a combination lining gives the body of an interlining: behind one it is double',
+    rule: 'combination-and-interlining',
+    level: 'caution',
+    fires: [['inter-med', 'combo-white'], {}],
+    quiet: [['combo-white'], {}],
+  },
+  {
     fact: 'an all-cotton face wants an all-cotton lining',
     rule: 'match-content',
     level: 'note',
