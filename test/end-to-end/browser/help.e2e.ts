@@ -27,6 +27,8 @@ describe('the help, by keyboard', () => {
   it('words are found, and Enter reads where they stand', async () => {
     const { page } = program;
     await page.keyboard.press('F1');
+    const search = help(page).getByRole('combobox', { name: 'Find in the help' });
+    await expect.poll(() => search.evaluate((field) => field === document.activeElement)).toBe(true);
     await page.keyboard.type('narrowest');
     await help(page).getByRole('option').first().waitFor();
     await page.keyboard.press('ArrowDown');
