@@ -4,7 +4,8 @@
  */
 import * as fontkit from 'fontkit';
 import type { Font } from 'fontkit';
-import type { PDFDocument, PDFFont, PDFHexString } from 'pdf-lib';
+import { PDFHexString } from 'pdf-lib';
+import type { PDFDocument, PDFFont } from 'pdf-lib';
 import type { Text } from '#app/drawing/shape.ts';
 import type { PaperFonts } from './document-given.ts';
 import { MissingLetter } from './missing-letter.ts';
@@ -40,14 +41,31 @@ const FACES: Readonly<Record<Text['font'], Readonly<Record<Text['weight'], FaceN
 };
 const OTHER: Readonly<Record<Text['font'], Text['font']>> = { sans: 'serif', serif: 'sans' };
 
+/** Words, and the spaces between them. */
+const PIECES = / +|[^ ]+/g;
+
 interface Shaped {
   readonly advance: number;
   readonly kern: readonly number[];
 }
 
+/** Read once for the same bytes: a typeface is large, and the words of one paper are the words of the next. */
+const sets = new WeakMap<PaperFonts, FontSet>();
+/** Words remembered by one set, some megabytes; beyond that they are forgotten and shaped again. */
+const MOST_SHAPES = 20_000;
+
 export function readFontSet(bytes: PaperFonts): FontSet {
+  const known = sets.get(bytes);
+  if (known !== undefined) return known;
+  const set = makeFontSet(bytes);
+  sets.set(bytes, set);
+  return set;
+}
+
+function makeFontSet(bytes: PaperFonts): FontSet {
   const fonts = new Map<FaceName, Font>();
   const shapes = new Map<string, Shaped>();
+  const letters = new Map<string, boolean>();
 
   const fontOf = (face: FaceName): Font => {
     const known = fonts.get(face);
@@ -56,22 +74,52 @@ export function readFontSet(bytes: PaperFonts): FontSet {
     fonts.set(face, font);
     return font;
   };
-  const has = (face: FaceName, letter: string) => fontOf(face).hasGlyphForCodePoint(letter.codePointAt(0) ?? 0);
+  const has = (face: FaceName, letter: string): boolean => {
+    const key = `${face}\n${letter}`;
+    const known = letters.get(key);
+    if (known !== undefined) return known;
+    const found = fontOf(face).hasGlyphForCodePoint(letter.codePointAt(0) ?? 0);
+    letters.set(key, found);
+    return found;
+  };
 
-  const shape = (run: Run): Shaped => {
-    const key = `${run.face}\n${run.text}`;
+  const shapePiece = (face: FaceName, text: string): Shaped => {
+    const key = `${face}\n${text}`;
     const known = shapes.get(key);
     if (known !== undefined) return known;
-    const font = fontOf(run.face);
-    const { glyphs, positions } = font.layout(run.text, SHAPING);
+    const font = fontOf(face);
+    const { glyphs, positions } = font.layout(text, SHAPING);
     const scale = 1000 / font.unitsPerEm;
     const kern = glyphs.map(
       (glyph, i) => ((positions[i]?.xAdvance ?? glyph.advanceWidth) - glyph.advanceWidth) * scale,
     );
     const advance = positions.reduce((sum, position) => sum + position.xAdvance, 0) * scale;
     const shaped = { advance, kern };
+    if (shapes.size >= MOST_SHAPES) shapes.clear();
     shapes.set(key, shaped);
     return shaped;
+  };
+  /**
+   * Word by word, so that a line that grows is not shaped anew. Kerning looks at two neighbours: what a word has with
+   * the space beside it is looked up as that pair.
+   */
+  const shape = (run: Run): Shaped => {
+    const pieces = run.text.match(PIECES) ?? [];
+    if (pieces.length < 2) return shapePiece(run.face, run.text);
+    const kern: number[] = [];
+    let advance = 0;
+    for (const [place, text] of pieces.entries()) {
+      const before = pieces[place - 1];
+      if (before !== undefined) {
+        const pair = shapePiece(run.face, `${lastLetter(before)}${firstLetter(text)}`).kern[0] ?? 0;
+        kern[kern.length - 1] = (kern.at(-1) ?? 0) + pair;
+        advance += pair;
+      }
+      const piece = shapePiece(run.face, text);
+      kern.push(...piece.kern);
+      advance += piece.advance;
+    }
+    return { advance, kern };
   };
 
   const divide = (text: string, look: Look, missing: (letter: string) => void): readonly Run[] => {
@@ -103,6 +151,14 @@ export function readFontSet(bytes: PaperFonts): FontSet {
   };
 }
 
+function firstLetter(text: string): string {
+  return /^./u.exec(text)?.[0] ?? '';
+}
+
+function lastLetter(text: string): string {
+  return /.$/u.exec(text)?.[0] ?? '';
+}
+
 function openFont(bytes: Uint8Array, face: FaceName): Font {
   const opened = fontkit.create(bytes as Parameters<typeof fontkit.create>[0]);
   if ('fonts' in opened) throw new Error(`the typeface ${face} is a collection; one TrueType face is needed`);
@@ -130,5 +186,17 @@ export async function embedFonts(
     if (found === undefined) throw new Error(`the typeface ${face} was not embedded`);
     return found;
   };
-  return { font, encode: (run) => font(run.face).encodeText(run.text) };
+  const words = new Map<string, string>();
+  const encodeWord = (face: FaceName, text: string): string => {
+    const key = `${face}\n${text}`;
+    const known = words.get(key);
+    if (known !== undefined) return known;
+    const encoded = font(face).encodeText(text).asString();
+    words.set(key, encoded);
+    return encoded;
+  };
+  // Word by word as they were shaped: without joined letters a glyph does not depend on the word before.
+  const encode = ({ face, text }: Run) =>
+    PDFHexString.of((text.match(PIECES) ?? []).map((piece) => encodeWord(face, piece)).join(''));
+  return { font, encode };
 }

@@ -1,13 +1,15 @@
 /** Letters: every one is checked before anything is drawn, falls back by family, or fails by name. */
 import { describe, expect, it } from 'vitest';
+import * as fontkit from 'fontkit';
 import { drawProposal } from '#app/documents/draw-proposal.ts';
+import { FEATURES } from '#app/documents/font-set.ts';
 import { MissingLetter } from '#app/documents/missing-letter.ts';
 import { writeDocument } from '#app/documents/write-document.ts';
 import type { LaidPage, PageItem } from '#app/documents/page-item.ts';
 import type { Text } from '#app/drawing/shape.ts';
 import { paperOf } from '../proposal/sample-house.ts';
 import type { HouseGiven } from '../proposal/sample-house.ts';
-import { extractPages, fontSet, givenOf, hasPdfToText, readWithPdfToText } from './read-paper.ts';
+import { extractPages, FONTS, fontSet, givenOf, hasPdfToText, readWithPdfToText } from './read-paper.ts';
 
 const fonts = fontSet();
 const META = {
@@ -49,6 +51,22 @@ describe('letters', () => {
     const words = '84½ in, 3⅝″ × 2⅛″, Éloïse in Łódź, 12 € a yard';
     const { bytes } = await writeDocument([pageOf([{ text: words, font, weight }])], META, fonts);
     expect(readWithPdfToText(bytes).trim()).toBe(words);
+  });
+
+  it.each(LOOKS)('%s %s, shaped word by word, is what fontkit makes of the whole line', (font, weight) => {
+    const lines = ['AV To. Ye, “Tall” — LT VA WA 11 ½ P. A 7 Y', ' To  AVA  Ty', 'Vat', 'Yoke Ada Tide W, V. Te '];
+    for (const run of lines.flatMap((text) => fonts.split(text, { font, weight }, 'field'))) {
+      const face = fontkit.create(Buffer.from(FONTS[run.face])) as fontkit.Font;
+      const { glyphs, positions } = face.layout(run.text, FEATURES as unknown as string[]);
+      const scale = 1000 / face.unitsPerEm;
+      const kern = positions.map((each, i) => (each.xAdvance - (glyphs[i]?.advanceWidth ?? 0)) * scale);
+      const advance = positions.reduce((sum, each) => sum + each.xAdvance, 0) * scale;
+      expect(fonts.kern(run)).toHaveLength(kern.length);
+      for (const [i, each] of kern.entries()) expect(fonts.kern(run)[i]).toBeCloseTo(each, 6);
+      expect(fonts.widthOf(run, 1000)).toBeCloseTo(advance, 6);
+    }
+    const apart = ['A', 'V', ' ', 'T', 'o'].reduce((sum, each) => sum + fonts.measure(each, { font, weight }, 12), 0);
+    expect(fonts.measure('AV To', { font, weight }, 12)).toBeLessThan(apart);
   });
 
   it('one that the serif lacks is set in the sans, in its place', () => {
