@@ -8,7 +8,7 @@ import { readJob } from '#shared/job-file/read-job.ts';
 import type { Job } from '#shared/job.ts';
 
 interface Written {
-  cloth: { id: string; colour?: string }[];
+  cloth: { id: string; name?: string }[];
   rooms: { openings: { treatments: { face: string; decision?: string }[] }[] }[];
 }
 const sample = readFileSync(new URL('../../reference/sample.job.json', import.meta.url), 'utf8');
@@ -59,7 +59,7 @@ describe('several projects laid together', () => {
 
   it('another cloth of the same id keeps apart', () => {
     const other = accepted(({ cloth }) => {
-      for (const each of cloth) each.colour = '#123456';
+      for (const each of cloth) each.name = `${each.id} of another dye lot`;
     });
     const plans = ordered([twice[0] as NamedJob, { name: 'Ida Wick', job: other }]);
     for (const { id } of (JSON.parse(sample) as Written).cloth) {

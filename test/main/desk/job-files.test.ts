@@ -293,7 +293,8 @@ describe('a job file is kept whole or refused by name, never kept as something e
 
 test('pricing and proposing a job file and printing schemas need no portfolio', async () => {
   const text = JSON.stringify(SAMPLE);
-  expect((await client.jobs.priceJob({ text })).treatments).toHaveLength(5);
+  const hung = SAMPLE.rooms.flatMap(({ openings }) => openings.flatMap(({ treatments }) => treatments));
+  expect((await client.jobs.priceJob({ text })).treatments).toHaveLength(hung.length);
   const { pdf, pages } = await client.jobs.proposeJob({ text });
   expect(Buffer.from(pdf, 'base64').toString('latin1', 0, 5)).toBe('%PDF-');
   expect(pages).toBeGreaterThan(0);
@@ -304,4 +305,21 @@ test('pricing and proposing a job file and printing schemas need no portfolio', 
 test('the sample of the command line is the sample household', () => {
   const household = readFileSync(path.join(import.meta.dirname, '../../../main/desk/sample-household.json'), 'utf8');
   expect(SAMPLE).toEqual(JSON.parse(household));
+});
+
+test('the sample hangs every kind, and most headings and styles', () => {
+  const hung = SAMPLE.rooms.flatMap(({ openings }) => openings.flatMap(({ treatments }) => treatments));
+  expect([...new Set(hung.map(({ kind }) => kind))].sort()).toEqual([
+    'bed-skirt',
+    'cornice',
+    'panels',
+    'roman-shade',
+    'shower-curtain',
+    'swags',
+    'valance',
+  ]);
+  const headings = hung.flatMap((each) => (each.kind === 'panels' ? [each.heading] : []));
+  const folds = hung.flatMap((each) => (each.kind === 'roman-shade' ? [each.style] : []));
+  expect(new Set(headings).size).toBeGreaterThanOrEqual(4);
+  expect(new Set(folds).size).toBe(3);
 });
