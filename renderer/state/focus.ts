@@ -5,9 +5,20 @@ import { lineOfFault } from './form-path.ts';
 /** Tries to find it this many frames long, because screens read from the desk before they show. */
 const MOST_FRAMES = 120;
 
-/** Puts the focus on the first element that one of these finds, tried in their order once it is shown. */
+/**
+ * Puts the focus on the first element that one of these finds, tried in their order once it is shown. A person who has
+ * gone elsewhere meanwhile, by a key or the pointer, is left there.
+ */
 export function focusSoon(...wanted: readonly (string | (() => HTMLElement | null))[]): void {
+  const before = document.activeElement;
   let frames = 0;
+  let gone = false;
+  const notice = ({ type, target }: Event): void => {
+    gone ||= type === 'pointerdown' || (target !== before && target !== document.body);
+  };
+  const end = (): void => {
+    for (const type of ['keydown', 'pointerdown']) window.removeEventListener(type, notice, true);
+  };
   const find = (): HTMLElement | null => {
     for (const each of wanted) {
       const found = typeof each === 'string' ? document.querySelector<HTMLElement>(each) : each();
@@ -17,10 +28,12 @@ export function focusSoon(...wanted: readonly (string | (() => HTMLElement | nul
   };
   const look = (): void => {
     frames += 1;
-    const found = find();
+    const found = gone ? null : find();
     if (found) found.focus();
-    else if (frames < MOST_FRAMES) requestAnimationFrame(look);
+    if (found || gone || frames >= MOST_FRAMES) end();
+    else requestAnimationFrame(look);
   };
+  for (const type of ['keydown', 'pointerdown']) window.addEventListener(type, notice, true);
   requestAnimationFrame(look);
 }
 

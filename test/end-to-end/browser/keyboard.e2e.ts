@@ -9,18 +9,21 @@ function readFocus(page: Page): Promise<string> {
     const element = document.activeElement;
     if (element instanceof HTMLInputElement || element instanceof HTMLSelectElement)
       return element.labels?.[0]?.textContent.trim() ?? element.ariaLabel ?? '';
-    return element?.getAttribute('aria-label') ?? element?.textContent.trim() ?? '';
+    return (element?.getAttribute('aria-label') ?? element?.textContent.trim() ?? '').slice(0, 80);
   });
 }
 
 /** Tab until something of that name has the focus; fails after so many that a person would have given up. */
 async function tabTo(page: Page, name: string | RegExp): Promise<void> {
   const wanted = typeof name === 'string' ? (text: string) => text === name : (text: string) => name.test(text);
+  const passed: string[] = [];
   for (let press = 0; press < 60; press += 1) {
     await page.keyboard.press('Tab');
-    if (wanted(await readFocus(page))) return;
+    const focused = await readFocus(page);
+    if (wanted(focused)) return;
+    passed.push(focused);
   }
-  throw new Error(`Tab never came to ${String(name)}`);
+  throw new Error(`Tab never came to ${String(name)}, but to ${passed.join(' | ')}`);
 }
 
 describe('with the keyboard alone', () => {
@@ -83,6 +86,7 @@ describe('with the keyboard alone', () => {
     await page.keyboard.press('Enter');
     await expect.poll(() => readFocus(page)).toBe('width');
     await page.keyboard.press('Escape');
+    await expect.poll(() => readFocus(page)).toBe('cloth');
     await stacks(page).first().waitFor();
   });
 
