@@ -7,9 +7,9 @@ import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { Offer, TakeoffLine } from '#shared/result.ts';
-import type { Cut } from './cut-cloth.ts';
+import type { Cut, Phases } from './cut-cloth.ts';
 import { labourOfBands, layBands, workBand } from './bands.ts';
-import { countPhases, cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
+import { countPhases, cutToRepeat, handbookLength, planAlone } from './cut-cloth.ts';
 import { finishedWidth } from './finished-width.ts';
 import { countWidths, flatAsked, flatAskedMilli, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
 import type { CountedWidths } from './count-widths.ts';
@@ -20,6 +20,8 @@ import { plainCutOf } from './plain-cut.ts';
 import { countPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
 import { layerCut, layerFlat2, layerHalves, linesUp } from './lay-behind.ts';
+import type { LaidLength } from './lay-on-pieces.ts';
+import { alikeCuts, orderCloth } from './order-cloth.ts';
 import { halvesUpToTick, upToWhole } from './round.ts';
 import { mayRunSideways, prefersSideways } from './run-sideways.ts';
 import type { Say } from './say.ts';
@@ -27,6 +29,7 @@ import { measureStackback } from './stackback.ts';
 import { gramsOf, hungFace, hungLayer } from './weigh-layer.ts';
 import type { Hung } from './weigh-layer.ts';
 import { cutTabs } from './tabs.ts';
+import type { TabCloth } from './tabs.ts';
 import { workPattern } from './work-pattern.ts';
 import { solveRod } from './rod-to-clear.ts';
 import { workPoints } from './work-points.ts';
@@ -97,7 +100,7 @@ function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly Back
   const counted = countWidths(panels, face.usableWidth);
   const cut = cutToRepeat(plain, face.repeat, panels.practice.repeatRule);
   const tabs = cutTabs(panels, countPoints(panels, counted.made2, counted.halves).count, face.usableWidth);
-  const upright = layLine(panels, face, 0, cut, counted.halves, tabs?.length ?? ticks(0));
+  const upright = layLine(panels, face, 0, cut, counted.halves, tabs);
   const sideways = panels.halfWidths === null ? laySideways(panels, face, 0, plain, flatWithHems(panels)) : null;
   if (sideways && prefersSideways(face, panels, sideways.plan, { plan: upright.plan, joins: counted.joins })) {
     const made2 = 2 * flatAsked(panels);
@@ -143,20 +146,32 @@ function flatWithHems(panels: PanelsTreatment): Ticks {
 
 type Unweighed = Omit<TakeoffLine, 'grams' | 'fullnessMade'>;
 
-/** `besides` is cut from the same cloth after the widths, such as tabs: it has no place in the repeat. */
+/** Tabs are cut from the same cloth after the widths, in rows: they have no place in the repeat. */
 function layLine(
   panels: PanelsTreatment,
   cloth: Cloth,
   layer: number,
   cut: Cut,
   halves: number,
-  besides: Ticks = ticks(0),
+  tabs: TabCloth | null = null,
 ): Unweighed {
   const { practice, quantity } = panels;
   const cuts = upToWhole(halves * quantity, 2);
   const phases = countPhases(halves, panels.pieces, quantity);
-  const handbook = ticks(handbookLength(cut, cuts, cloth.repeat) + besides);
-  const plan = ticks(planAlone(cut, cuts, cloth.repeat, phases) + besides);
+  const lay = (of: Phases, rows: number): LaidLength => {
+    const count = of.level + of.dropped;
+    const besides = rows * (tabs?.cutLength ?? 0);
+    return {
+      handbook: ticks(handbookLength(cut, count, cloth.repeat) + besides),
+      plan: ticks(planAlone(cut, count, cloth.repeat, of) + besides),
+    };
+  };
+  const rows = tabs?.rows ?? 0;
+  const laid = lay(phases, rows);
+  const kinds = {
+    counts: [phases.level, phases.dropped, rows],
+    lay: ([level = 0, dropped = 0, own = 0]: readonly number[]) => lay({ level, dropped }, own),
+  };
   return {
     cloth: cloth.id,
     role: cloth.role,
@@ -167,14 +182,8 @@ function layLine(
     plainCut: cut.plain,
     cutLength: cut.length,
     repeatsPerCut: cut.repeats,
-    handbook,
-    plan,
-    order: orderLength(
-      cloth,
-      practice.orderFrom === 'plan' ? plan : handbook,
-      orderExtra(cloth, practice.orderExtra),
-      practice.orderStep,
-    ),
+    ...laid,
+    ...orderCloth(cloth, laid, practice, kinds),
   };
 }
 
@@ -189,6 +198,12 @@ function laySideways(
   if (!mayRunSideways(cloth, panels) || across > cloth.usableWidth) return null;
   const { practice, quantity } = panels;
   const length = ticks(run * quantity);
+  const laid = { handbook: length, plan: length };
+  const each = upToWhole(run, panels.pieces);
+  const runs = alikeCuts(panels.pieces * quantity, (count) => {
+    const own = ticks(Math.min(length, count * each));
+    return { handbook: own, plan: own };
+  });
   return {
     cloth: cloth.id,
     role: cloth.role,
@@ -199,9 +214,8 @@ function laySideways(
     plainCut: across,
     cutLength: run,
     repeatsPerCut: null,
-    handbook: length,
-    plan: length,
-    order: orderLength(cloth, length, orderExtra(cloth, practice.orderExtra), practice.orderStep),
+    ...laid,
+    ...orderCloth(cloth, laid, practice, runs),
   };
 }
 
