@@ -35,8 +35,14 @@ export interface LayerAllowances {
 export interface HeadingSpacing {
   /** Between two grommets, at the most; they are spaced again evenly. */
   readonly grommet: Ticks;
+  /** Between two grommets, at the least. */
+  readonly grommetLeast: Ticks;
   /** From a side edge to its first grommet. */
   readonly grommetEdge: Ticks;
+  /** Outer diameter of a grommet: no seam under it. */
+  readonly grommetRing: Ticks;
+  /** The most that is trimmed off at the wall side to move a seam from under a grommet. */
+  readonly grommetTrim: Ticks;
   /** Between two gliders of a wave track. */
   readonly glider: Ticks;
   /** Flat cloth beyond the first and last glider, both ends of one panel together. */

@@ -2,6 +2,7 @@
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import { finishedWidth } from './finished-width.ts';
+import type { Grommets } from './grommets.ts';
 import type { HeadingPoints } from './heading-points.ts';
 import { sidesOfPanels, unlikePanels } from './panel-sides.ts';
 import { pleatOf } from './pleats.ts';
@@ -53,6 +54,23 @@ function sayPleats(panels: PanelsTreatment, pleats: CountedPleats, say: Say): st
     .join(', ');
 }
 
+function sayTrimmed(grommets: Grommets | undefined, say: Say): string {
+  return grommets && grommets.trimmed > 0 ? ` − ${say.length(grommets.trimmed)} trimmed at the wall side` : '';
+}
+
+/** How the grommets keep clear of the seams, and by how much. */
+function saySeams(panels: PanelsTreatment, grommets: Grommets | undefined, say: Say): string {
+  if (!grommets || grommets.nearest === null) return 'no seam';
+  const ring = say.length(panels.practice.spacing.grommetRing);
+  const off = `${say.length(toNearestTick(grommets.nearest))} ${say.unit}`;
+  if (!grommets.clear) return `a seam lies ${off} from the middle of a ring ${ring} wide, and nothing tried clears it`;
+  const moved = [
+    ...(grommets.more > 0 ? ['closer'] : []),
+    ...(grommets.trimmed > 0 ? ['trimmed at the wall side'] : []),
+  ].join(' and ');
+  return `none on a seam: the nearest is ${off} from the middle of a ring ${ring} wide${moved === '' ? '' : `, ${moved} to clear it`}`;
+}
+
 export function workPoints(panels: PanelsTreatment, points: HeadingPoints, say: Say): WorkingStep[] {
   const { what, count, pleats } = points;
   if (what === 'none') return [];
@@ -86,8 +104,8 @@ export function workPoints(panels: PanelsTreatment, points: HeadingPoints, say: 
       ];
     case 'grommet':
       return one(
-        `(flat − 2 × ${say.length(spacing.grommetEdge)}) ÷ ${say.length(spacing.grommet)} + 1, up to even; ${apart} apart`,
-        'an even number, so that both edges turn to the wall; none on a seam; inner diameter at least the pole and ½ in',
+        `(flat${sayTrimmed(points.grommets, say)} − 2 × ${say.length(spacing.grommetEdge)}) ÷ ${say.length(spacing.grommet)} + 1, up to even${points.grommets?.more ? `, and ${points.grommets.more} more` : ''}; ${apart} apart`,
+        `an even number, so that both edges turn to the wall; ${saySeams(panels, points.grommets, say)}; inner diameter at least the pole and ½ in`,
       );
     case 'glider':
       return one(

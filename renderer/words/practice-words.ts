@@ -53,7 +53,10 @@ export const LENGTH_GROUPS = [
     title: 'Along the heading',
     fields: {
       grommet: 'between grommets, at the most',
+      grommetLeast: 'between grommets, at the least',
       grommetEdge: 'edge to the first grommet',
+      grommetRing: 'grommet, outer diameter',
+      grommetTrim: 'trimmed to clear a seam, at the most',
       glider: 'between gliders of a wave track',
       waveEnds: 'flat beyond the gliders, both ends',
       tab: 'between tabs',

@@ -185,7 +185,10 @@ export const wirePractice = z
     spacing: lengths(
       {
         grommet: 'Between two grommets, at the most.',
+        grommetLeast: 'Between two grommets, at the least.',
         grommetEdge: 'From a side edge to its first grommet.',
+        grommetRing: 'Outer diameter of a grommet: no seam lies under it.',
+        grommetTrim: 'The most that is trimmed off at the wall side to move a seam from under a grommet.',
         glider: 'Between two gliders of a wave track.',
         waveEnds: 'Flat cloth beyond the first and last glider of one panel, together.',
         tab: 'Between two tabs, at the most.',
