@@ -11,7 +11,15 @@ import type { Cut, Phases } from './cut-cloth.ts';
 import { labourOfBands, layBands, workBand } from './bands.ts';
 import { countPhases, cutToRepeat, handbookLength, planAlone } from './cut-cloth.ts';
 import { finishedWidth } from './finished-width.ts';
-import { countWidths, flatAsked, flatAskedMilli, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
+import {
+  countWidths,
+  flatAsked,
+  flatAskedMilli,
+  fullnessOf,
+  joinsOf,
+  measureWidths,
+  widthStep,
+} from './count-widths.ts';
 import type { CountedWidths } from './count-widths.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
 import { billedOf, labourOf } from './labour-of-panels.ts';
@@ -20,6 +28,7 @@ import { plainCutOf } from './plain-cut.ts';
 import { countPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
 import { layerCut, layerFlat2, layerHalves, linesUp } from './lay-behind.ts';
+import type { LaidLayer } from './lay-behind.ts';
 import type { LaidLength } from './lay-on-pieces.ts';
 import { alikeCuts, orderCloth } from './order-cloth.ts';
 import { halvesUpToTick, upToWhole } from './round.ts';
@@ -35,7 +44,8 @@ import { solveRod } from './rod-to-clear.ts';
 import { workPoints } from './work-points.ts';
 import { workBillable, workParts } from './work-parts.ts';
 import { workStackback } from './work-stackback.ts';
-import { workCut, workFace, workLayer, workWeight } from './work-panels.ts';
+import { workCut, workFace, workWeight } from './work-panels.ts';
+import { workLayer } from './work-layer.ts';
 
 /**
  * The take-off of one treatment under one stack. `massOf` gives grams a square metre of each cloth, known or typical;
@@ -53,7 +63,7 @@ export function estimatePanels(
   const laid = layFace(panels, face, behind, massOf(face));
   const layers = behind.map((layer, index) => layLayer(panels, layer, index + 1, laid, massOf(layer)));
   const bands = layBands(panels, laid, given);
-  const takeoff = [laid.line, ...layers, ...bands.map((band) => band.line)];
+  const takeoff = [laid.line, ...layers.map(({ line }) => line), ...bands.map((band) => band.line)];
   const grams = takeoff.reduce((sum, line) => sum + line.grams, 0);
   const halves = laid.counted?.halves ?? upToWhole(2 * laid.made2, 2 * face.usableWidth);
   const points = countPoints(panels, laid.made2, laid.counted?.halves ?? null, face.repeat?.horizontal ?? null);
@@ -75,7 +85,8 @@ export function estimatePanels(
     pleats: points.pleats,
     stackback,
     clearing,
-    seamsLineUp: behind.every((layer) => linesUp(layer, face.usableWidth)),
+    // Cloth that runs sideways has no seams.
+    seamsLineUp: layers.every(({ layer, joins }) => joins === 0 || linesUp(layer, face.usableWidth)),
     parts,
     labour: [...labour, ...labourOfBands(bands)],
     offer,
@@ -85,7 +96,7 @@ export function estimatePanels(
       ...workPattern(panels, face, lined, laid.line.railroaded, say),
       ...workStackback(panels, { halfWidths: halves, stackback, clearing }, behind, glass, say),
       ...workCut(panels, face, laid, say),
-      ...behind.flatMap((layer, index) => workLayer(panels, layer, laid, layers[index] ?? laid.line, say)),
+      ...layers.flatMap((own) => workLayer(panels, laid, own, say)),
       ...bands.flatMap((band) => workBand(band, panels.practice, say)),
       ...workParts({ panels, laid, points, parts, say }),
       workBillable(panels, face, laid, billable, say),
@@ -129,14 +140,18 @@ function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly Back
   };
 }
 
-function layLayer(panels: PanelsTreatment, layer: BackCloth, index: number, face: LaidFace, mass: number): TakeoffLine {
+function layLayer(panels: PanelsTreatment, layer: BackCloth, index: number, face: LaidFace, mass: number): LaidLayer {
   const plain = layerCut(panels, layer);
   const cut = cutToRepeat(plain, layer.repeat, panels.practice.repeatRule);
   const upright = layLine(panels, layer, index, cut, layerHalves(panels, layer, face));
   const run = halvesUpToTick(layerFlat2(panels, layer, face.made2));
   const sideways = laySideways(panels, layer, index, plain, run);
-  const laid = sideways && sideways.plan < upright.plan ? sideways : upright;
-  return weigh(laid, hungLayer(panels, layer, face.made2), mass, panels.quantity, null);
+  const seams = joinsOf(panels, upright.halfWidths ?? 0);
+  const takesSideways =
+    sideways !== null && prefersSideways(layer, panels, sideways.plan, { plan: upright.plan, joins: seams });
+  const laid = takesSideways ? sideways : upright;
+  const line = weigh(laid, hungLayer(panels, layer, face.made2), mass, panels.quantity, null);
+  return { layer, line, joins: takesSideways ? 0 : seams, upright, sideways };
 }
 
 /** Flat width asked and the side hems of every edge: the run of cloth used sideways. */

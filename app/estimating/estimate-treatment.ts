@@ -5,6 +5,7 @@ import type { Fault, Warning } from '#shared/fault.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import type { Advice } from '#shared/result.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
+import { adviseBlackoutSeams } from './advise-blackout-seams.ts';
 import { advisePanels } from './advise-panels.ts';
 import { checkBedSkirt } from './bed-skirt/check-bed-skirt.ts';
 import { estimateBedSkirt } from './bed-skirt/estimate-bed-skirt.ts';
@@ -115,7 +116,10 @@ function makeTreatment(
         ...warnPanels(treatment, estimate, given.say),
         ...warnSeams(treatment, estimate, face, given.say),
       ];
-      const advice = advisePanels(treatment, given.place);
+      const advice = [
+        ...advisePanels(treatment, given.place),
+        ...adviseBlackoutSeams(treatment, face, behind, estimate.takeoff),
+      ];
       return { estimate, cuts: cutsOfPanels(treatment, estimate, face, behind), sheet: null, advice, warnings };
     }
     case 'valance': {

@@ -9,7 +9,6 @@ import { countPhases, orderHalfDrop } from './cut-cloth.ts';
 import type { Cut } from './cut-cloth.ts';
 import type { LaidFace } from './laid-face.ts';
 import { headingTurn } from './heading-turn.ts';
-import { allowancesOf, layerFlat2, linesUp } from './lay-behind.ts';
 import { workOrderOf } from './say-order.ts';
 import { step } from './say.ts';
 import { workMeasures } from './work-measures.ts';
@@ -212,7 +211,7 @@ export function workCut(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace
       say.cloth(line.plan),
       `${cuts}, this treatment alone, the first in phase`,
     ),
-    workOrder(panels, face, line, say, 'order'),
+    workOrderOf('order', 'order', face, line, panels.practice, say),
   );
   return steps;
 }
@@ -246,73 +245,6 @@ function sayChart({ cuts, railroaded }: TakeoffLine, cut: Cut, { repeat }: FaceC
   if (railroaded || repeat?.match !== 'half-drop') return '';
   const odd = cuts % 2 === 1 ? ` + ${say.length(repeat.vertical)}` : '';
   return `${cuts} × (${say.length(cut.length)} + ${say.length(repeat.vertical / 2)})${odd} = `;
-}
-
-function workOrder(panels: PanelsTreatment, cloth: Cloth, line: TakeoffLine, say: Say, id: string): WorkingStep {
-  const label = cloth.role === 'face' ? 'order' : `${cloth.name}, order`;
-  return workOrderOf(id, label, cloth, line, panels.practice, say);
-}
-
-export function workLayer(
-  panels: PanelsTreatment,
-  layer: BackCloth,
-  laid: LaidFace,
-  line: TakeoffLine,
-  say: Say,
-): WorkingStep[] {
-  const allowances = allowancesOf(panels, layer);
-  const key = `layer-${line.layer}`;
-  const role = layer.role === 'interlining' ? 'interlining' : 'lining';
-  const cutFormula = [
-    say.length(panels.finishedLength),
-    ...(allowances.headingAllowance > 0 ? [`+ ${say.length(allowances.headingAllowance)}`] : []),
-    ...(allowances.bottomHem > 0 ? [`+ ${say.length(allowances.bottomHem)}`] : []),
-    ...(allowances.shorter > 0 ? [`− ${say.length(allowances.shorter)}`] : []),
-  ].join(' ');
-  const steps: WorkingStep[] = [];
-  if (line.railroaded) {
-    steps.push(
-      step(
-        `${key}-widths`,
-        `${layer.name}, run sideways`,
-        'the cut fits across the cloth: no seams',
-        say.length(line.cutLength),
-        'less cloth this way',
-      ),
-    );
-  } else if (laid.counted && linesUp(layer, laid.usable)) {
-    steps.push(
-      step(
-        `${key}-widths`,
-        `${layer.name}, widths`,
-        'as wide as the face',
-        say.widths(line.halfWidths ?? 0),
-        'seams line up with the face',
-      ),
-    );
-  } else {
-    const flat = layerFlat2(panels, layer, laid.made2) / 2;
-    steps.push(
-      step(
-        `${key}-widths`,
-        `${layer.name}, widths`,
-        `${say.length(flat)} ÷ ${say.length(layer.usableWidth)} = ${say.number(flat / layer.usableWidth)}, up`,
-        say.widths(line.halfWidths ?? 0),
-        'on its own width: its seams do not line up with the face',
-      ),
-    );
-  }
-  steps.push(
-    step(
-      `${key}-cut`,
-      `${layer.name}, cut`,
-      cutFormula,
-      say.length(line.plainCut),
-      `practice: ${role} heading, hem and how much shorter it hangs`,
-    ),
-    workOrder(panels, layer, line, say, `${key}-order`),
-  );
-  return steps;
 }
 
 export function workWeight(
