@@ -9,6 +9,7 @@ import type {
   HangAllowances,
   HeadingSpacing,
   LayerAllowances,
+  LayeringAllowances,
   PocketAllowances,
   Practice,
   RemnantSize,
@@ -77,6 +78,7 @@ export interface PracticeNumbers {
   readonly pocket: Readonly<Record<keyof PocketAllowances, number>>;
   readonly hang: Readonly<Record<keyof HangAllowances, number>>;
   readonly band: Readonly<Record<keyof BandAllowances, number>>;
+  readonly layers: Readonly<Record<keyof LayeringAllowances, number>>;
   readonly motor: Readonly<Record<keyof StackRange, number>>;
   readonly sheer: Readonly<Record<'bottomHem' | 'sideHem', number>>;
   readonly stackback: Readonly<Record<keyof Practice['stackback'], Readonly<Record<keyof StackRange, number>>>>;
@@ -119,6 +121,8 @@ export const INCH_NUMBERS: PracticeNumbers = {
   pocket: { turn: 0.5, ease: 0.5 },
   hang: { floor: 0.5, sill: 0.5, apron: 4, break: 1, puddle: 7, fullPuddle: 14 },
   band: { seam: 0.5 },
+  // A drapery over another 6 to 6 1/2, a valance over a treatment its return and 2; how far past is from memory.
+  layers: { drapery: 6, clear: 2, past: 1 },
   motor: { least: 2, most: 4 },
   sheer: { bottomHem: 10, sideHem: 2 },
   stackback: {
@@ -165,6 +169,7 @@ export const CENTIMETRE_NUMBERS: PracticeNumbers = {
   pocket: { turn: 1.5, ease: 1.5 },
   hang: { floor: 1.5, sill: 1.5, apron: 10, break: 2.5, puddle: 18, fullPuddle: 35 },
   band: { seam: 1.5 },
+  layers: { drapery: 15, clear: 5, past: 2.5 },
   motor: { least: 5, most: 10 },
   sheer: { bottomHem: 25, sideHem: 5 },
   stackback: {
@@ -212,6 +217,7 @@ export function defaultPractice(unit: LengthUnit): Practice {
     pocket: lengths(numbers.pocket),
     hang: lengths(numbers.hang),
     band: lengths(numbers.band),
+    layers: lengths(numbers.layers),
     motor: lengths(numbers.motor),
     sheer: {
       fullness: fullSheers(SHEER_FULLNESS.fullness, USUAL_FULLNESS),

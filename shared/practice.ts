@@ -62,6 +62,16 @@ export interface TabAllowances {
   readonly seam: Ticks;
 }
 
+/** Treatments at one opening, one before another. */
+export interface LayeringAllowances {
+  /** Return of a drapery over another, at the least. */
+  readonly drapery: Ticks;
+  /** From the front of what hangs behind to what hangs before it, at the least. */
+  readonly clear: Ticks;
+  /** How far what covers the head goes past a rod underneath, on each side, at the least. */
+  readonly past: Ticks;
+}
+
 export interface BandAllowances {
   /** Lost at each long edge of a strip. */
   readonly seam: Ticks;
@@ -142,6 +152,8 @@ export interface Practice {
   readonly pocket: PocketAllowances;
   readonly hang: HangAllowances;
   readonly band: BandAllowances;
+  /** Of one treatment before another. */
+  readonly layers: LayeringAllowances;
   /** What a motor takes of the track at its end. */
   readonly motor: StackRange;
   readonly sheer: SheerPractice;

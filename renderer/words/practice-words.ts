@@ -75,6 +75,15 @@ export const LENGTH_GROUPS = [
     fields: { bottomHem: 'bottom hem, in total', sideHem: 'side hem of one edge, in total' },
   },
   {
+    group: 'layers',
+    title: 'One treatment before another',
+    fields: {
+      drapery: 'return of a drapery over another',
+      clear: 'panels clear of what hangs behind',
+      past: 'a valance past the rod, each side',
+    },
+  },
+  {
     group: 'motor',
     title: 'A motor at its end of the track',
     fields: { least: 'takes at the least', most: 'at the most' },
