@@ -19,6 +19,7 @@ import { cutsOfPanels } from './cuts-of-panels.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
 import { estimatePanels } from './estimate-panels.ts';
 import { checkRomanShade } from './roman-shade/check-roman-shade.ts';
+import { adviseMotor } from './roman-shade/work-motor.ts';
 import { estimateRomanShade } from './roman-shade/estimate-roman-shade.ts';
 import { checkShowerCurtain } from './shower-curtain/check-shower-curtain.ts';
 import { estimateShowerCurtain } from './shower-curtain/estimate-shower-curtain.ts';
@@ -136,7 +137,8 @@ function makeTreatment(
     }
     case 'roman-shade': {
       const estimate = estimateRomanShade(treatment, face, behind, given);
-      return { estimate, cuts: estimate.cuts, sheet: estimate.sheet, advice: [], warnings: estimate.sheet.warnings };
+      const advice = adviseMotor(treatment);
+      return { estimate, cuts: estimate.cuts, sheet: estimate.sheet, advice, warnings: estimate.sheet.warnings };
     }
     case 'bed-skirt': {
       const deck = treatment.deck === null ? null : given.clothOf(treatment.deck);
