@@ -20,7 +20,6 @@ import {
   measureWidths,
   widthStep,
 } from './count-widths.ts';
-import type { CountedWidths } from './count-widths.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
 import { billedOf, labourOf } from './labour-of-panels.ts';
 import { partsOf } from './parts-of-panels.ts';
@@ -67,7 +66,7 @@ export function estimatePanels(
   const grams = takeoff.reduce((sum, line) => sum + line.grams, 0);
   const halves = laid.counted?.halves ?? upToWhole(2 * laid.made2, 2 * face.usableWidth);
   const points = countPoints(panels, laid.made2, laid.counted?.halves ?? null, face.repeat?.horizontal ?? null);
-  const offer = offerFewer(panels, face, laid.counted, say);
+  const offer = offerFewer(panels, face, laid, say);
   const stackback = measureStackback(panels, halves, behind);
   const glass = given.place?.opening ?? null;
   const cut = { usable: face.usableWidth, sideways: laid.counted === null };
@@ -92,7 +91,7 @@ export function estimatePanels(
     offer,
     working: [
       ...workFace(panels, face, behind, laid, say),
-      ...workPoints(panels, points, say),
+      ...workPoints(panels, points, laid.made2, say),
       ...workPattern(panels, face, lined, laid.line.railroaded, say),
       ...workStackback(panels, { halfWidths: halves, stackback, clearing }, behind, glass, say),
       ...workCut(panels, face, laid, say),
@@ -239,7 +238,8 @@ function weigh(line: Unweighed, hung: Hung, mass: number, quantity: number, full
 }
 
 /** One width fewer, when it still makes the least fullness that the heading hangs well at. Offered, never taken. */
-function offerFewer(panels: PanelsTreatment, face: FaceCloth, counted: CountedWidths | null, say: Say): Offer | null {
+function offerFewer(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace, say: Say): Offer | null {
+  const { counted, cut, line } = laid;
   if (!counted || panels.halfWidths !== null) return null;
   const halves = counted.halves - widthStep(panels);
   if (halves <= 0) return null;
@@ -249,9 +249,12 @@ function offerFewer(panels: PanelsTreatment, face: FaceCloth, counted: CountedWi
   // The pitch of a wave tape is fixed: with less cloth than the gliders ask it cannot hang.
   if (panels.heading === 'wave' && 1000 * fewer.made2 < 2 * flatAskedMilli(panels)) return null;
   const made = say.number(fewer.fullnessMade);
+  const tabs = cutTabs(panels, countPoints(panels, fewer.made2, halves).count, face.usableWidth);
+  const { order } = layLine(panels, face, 0, cut, halves, tabs);
+  const saved = ticks(Math.max(0, line.order - order));
   return {
     halfWidths: halves,
     fullnessMade: fewer.fullnessMade,
-    says: `${say.widths(halves)} widths would make ${made} times, still above ${say.number(least)}.`,
+    says: `${say.widths(halves)} widths would make ${made} times, still above the least of the practice, ${say.number(least)}: ${say.cloth(order)} instead of ${say.cloth(line.order)}${saved === 0 ? '' : `, ${say.cloth(saved)} saved`}.`,
   };
 }

@@ -21,6 +21,7 @@ export function workOrderOf(
 ): WorkingStep {
   const own = cloth.supply?.orderStep ?? null;
   const least = cloth.supply?.leastOrder ?? null;
+  const upTo = own ?? practice.orderStep;
   const extra = orderExtra(cloth, practice.orderExtra);
   const bolt = cloth.supply?.bolt ?? null;
   const inOne = line.pieces === undefined && line.order === bolt;
@@ -29,7 +30,7 @@ export function workOrderOf(
     label,
     [
       ...(line.pieces ? sayPieces(line.pieces, extra, say) : [sayBase(line, extra, practice, say)]),
-      ...sayStep(own ?? practice.orderStep, line.pieces !== undefined, say),
+      ...sayStep(upTo, line.pieces !== undefined, say),
       ...(inOne ? [`no more than a whole piece, ${say.cloth(line.order)}`] : []),
       ...(least === null ? [] : [`at least ${say.cloth(least)}`]),
     ].join(', '),
@@ -37,7 +38,7 @@ export function workOrderOf(
     [
       `practice: from the ${practice.orderFrom === 'plan' ? 'layout' : 'chart'}`,
       `${sayExtra(extra)}${line.pieces && extra > 0 ? ' for each piece of cloth supplied' : ''}`,
-      ...(own === null ? [] : ["the supplier's step"]),
+      ...(upTo === 0 ? [] : [own === null ? 'order step' : "the supplier's step"]),
       ...(line.pieces && bolt !== null ? [sayWhole(cloth, bolt, say)] : []),
     ].join(', '),
   );

@@ -59,12 +59,19 @@ function workWidths(
   if (laid.counted && linesUp(layer, laid.usable))
     return step(`${key}-widths`, `${layer.name}, widths`, 'as wide as the face', widths, 'seams line up with the face');
   const flat = layerFlat2(panels, layer, laid.made2) / 2;
+  const { narrower, sideHem } = allowancesOf(panels, layer);
+  const pieces = panels.pieces;
+  const own = [
+    ...(narrower > 0 ? [` − ${pieces} × ${say.length(narrower)}`] : []),
+    ...(sideHem > 0 ? [` + ${2 * pieces} × ${say.length(sideHem)}`] : []),
+  ].join('');
+  const made = own === '' ? '' : `${say.length(laid.made2 / 2)}${own} = ${say.length(flat)}; `;
   return step(
     `${key}-widths`,
     `${layer.name}, widths`,
-    `${say.length(flat)} ÷ ${say.length(layer.usableWidth)} = ${say.number(flat / layer.usableWidth)}, up`,
+    `${made}${say.length(flat)} ÷ ${say.length(layer.usableWidth)} = ${say.number(flat / layer.usableWidth)}, up`,
     widths,
-    'on its own width: its seams do not line up with the face',
+    `${own === '' ? '' : 'practice: narrower than the face, side hems; '}on its own width: its seams do not line up with the face`,
   );
 }
 

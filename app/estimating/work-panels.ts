@@ -14,6 +14,7 @@ import { step } from './say.ts';
 import { workMeasures } from './work-measures.ts';
 import type { Say } from './say.ts';
 import { wavePiece } from './wave.ts';
+import { workHalfWidth, workPocket } from './work-make.ts';
 import { GRAMS_PER_OUNCE } from '#shared/weight.ts';
 
 const GRAMS_PER_POUND = 16 * GRAMS_PER_OUNCE;
@@ -52,6 +53,7 @@ export function workFace(
     steps.push(workFlat(panels, say));
     if (laid.counted) steps.push(workWidths(panels, face, laid, say));
   }
+  steps.push(...workHalfWidth(panels, laid, say));
   if (laid.counted) steps.push(workFullness(panels, laid, say));
   else
     steps.push(
@@ -60,7 +62,7 @@ export function workFace(
         'run, sideways',
         `${say.length(flatAsked(panels))} + ${2 * panels.pieces} × ${say.length(practice.sideHem)}`,
         say.length(laid.line.cutLength),
-        saySideways(panels, face),
+        `practice: side hems; ${saySideways(panels, face)}`,
       ),
     );
   const turn = headingTurn(panels, behind.length > 0);
@@ -72,6 +74,7 @@ export function workFace(
   ];
   const sum = parts.map(say.length).join(' + ');
   steps.push(
+    ...workPocket(panels, say),
     step(
       'plain-cut',
       'cut before repeat',
@@ -108,7 +111,13 @@ function workFlat(panels: PanelsTreatment, say: Say): WorkingStep {
     const { spaces } = wavePiece(panels);
     const { glider, waveEnds } = practice.spacing;
     const formula = `${panels.pieces} × (${spaces} × ${say.length(glider)} × ${times} + ${say.length(waveEnds)})`;
-    return step('flat-width', 'flat width', formula, value, `${source}; gliders decide, an even number in each piece`);
+    return step(
+      'flat-width',
+      'flat width',
+      formula,
+      value,
+      `${source}; practice: glider spacing and ends; gliders decide, an even number in each piece`,
+    );
   }
   const over = practice.fullnessOver;
   const formula =
@@ -151,7 +160,7 @@ function workFullness(panels: PanelsTreatment, laid: LaidFace, say: Say): Workin
     'fullness made',
     formula,
     say.number(laid.fullnessMade),
-    'side hems and seams taken off',
+    'practice: side hems and seams taken off',
   );
 }
 
@@ -209,7 +218,7 @@ export function workCut(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace
       'laid out',
       `${layOutFormula(panels, laid, face, say)}; by the chart ${sayChart(line, cut, face, say)}${say.cloth(line.handbook)}`,
       say.cloth(line.plan),
-      `${cuts}, this treatment alone, the first in phase`,
+      `${cuts}, this treatment alone, the first in phase${face.supply?.oneWay === true || face.family === 'velvet' ? ', all tops one way: nap or pattern' : ''}`,
     ),
     workOrderOf('order', 'order', face, line, panels.practice, say),
   );

@@ -43,7 +43,7 @@ describe('an order of more than a whole piece had one extra repeat', () => {
       ],
       formula: '2 pieces of 2 cuts: 208 + 27 in, 6¾ yd each, each up to ¼ yd',
       rests:
-        'practice: from the layout, one repeat extra for each piece of cloth supplied, a whole piece is 8 yd, of which 27 in may be lost before the first cut, and no cut goes over two',
+        'practice: from the layout, one repeat extra for each piece of cloth supplied, order step, a whole piece is 8 yd, of which 27 in may be lost before the first cut, and no cut goes over two',
     });
   });
   it.each<[string, PanelsCase, number, readonly (readonly number[])[] | null]>([
