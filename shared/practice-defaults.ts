@@ -9,6 +9,7 @@ import type {
   HangAllowances,
   HeadingSpacing,
   LayerAllowances,
+  LayeringAllowances,
   PocketAllowances,
   Practice,
   RemnantSize,
@@ -77,6 +78,7 @@ export interface PracticeNumbers {
   readonly pocket: Readonly<Record<keyof PocketAllowances, number>>;
   readonly hang: Readonly<Record<keyof HangAllowances, number>>;
   readonly band: Readonly<Record<keyof BandAllowances, number>>;
+  readonly layers: Readonly<Record<keyof LayeringAllowances, number>>;
   readonly motor: Readonly<Record<keyof StackRange, number>>;
   readonly sheer: Readonly<Record<'bottomHem' | 'sideHem', number>>;
   readonly stackback: Readonly<Record<keyof Practice['stackback'], Readonly<Record<keyof StackRange, number>>>>;
@@ -105,11 +107,22 @@ export const INCH_NUMBERS: PracticeNumbers = {
   remnant: { length: 36, width: 18 },
   bracketSpacing: 48,
   pleatsClothWidth: 54,
-  spacing: { grommet: 6.5, grommetEdge: 2, glider: 2.375, waveEnds: 2, tab: 7, hook: 3, clip: 6 },
+  spacing: {
+    grommet: 6.5,
+    grommetEdge: 2,
+    ...{ grommetLeast: 4, grommetRing: 2.5, grommetTrim: 3 }, // from memory
+    glider: 2.375,
+    waveEnds: 2,
+    tab: 7,
+    hook: 3,
+    clip: 6,
+  },
   tab: { width: 2, drop: 3, seam: 0.5 },
   pocket: { turn: 0.5, ease: 0.5 },
   hang: { floor: 0.5, sill: 0.5, apron: 4, break: 1, puddle: 7, fullPuddle: 14 },
   band: { seam: 0.5 },
+  // A drapery over another 6 to 6 1/2, a valance over a treatment its return and 2; how far past is from memory.
+  layers: { drapery: 6, clear: 2, past: 1 },
   motor: { least: 2, most: 4 },
   sheer: { bottomHem: 10, sideHem: 2 },
   stackback: {
@@ -142,11 +155,21 @@ export const CENTIMETRE_NUMBERS: PracticeNumbers = {
   remnant: { length: 100, width: 45 },
   bracketSpacing: 120,
   pleatsClothWidth: 137,
-  spacing: { grommet: 16.5, grommetEdge: 5, glider: 6, waveEnds: 5, tab: 18, hook: 8, clip: 15 },
+  spacing: {
+    grommet: 16.5,
+    grommetEdge: 5,
+    ...{ grommetLeast: 10, grommetRing: 6.5, grommetTrim: 7.5 }, // from memory
+    glider: 6,
+    waveEnds: 5,
+    tab: 18,
+    hook: 8,
+    clip: 15,
+  },
   tab: { width: 5, drop: 7.5, seam: 1.5 },
   pocket: { turn: 1.5, ease: 1.5 },
   hang: { floor: 1.5, sill: 1.5, apron: 10, break: 2.5, puddle: 18, fullPuddle: 35 },
   band: { seam: 1.5 },
+  layers: { drapery: 15, clear: 5, past: 2.5 },
   motor: { least: 5, most: 10 },
   sheer: { bottomHem: 25, sideHem: 5 },
   stackback: {
@@ -194,6 +217,7 @@ export function defaultPractice(unit: LengthUnit): Practice {
     pocket: lengths(numbers.pocket),
     hang: lengths(numbers.hang),
     band: lengths(numbers.band),
+    layers: lengths(numbers.layers),
     motor: lengths(numbers.motor),
     sheer: {
       fullness: fullSheers(SHEER_FULLNESS.fullness, USUAL_FULLNESS),

@@ -35,8 +35,14 @@ export interface LayerAllowances {
 export interface HeadingSpacing {
   /** Between two grommets, at the most; they are spaced again evenly. */
   readonly grommet: Ticks;
+  /** Between two grommets, at the least. */
+  readonly grommetLeast: Ticks;
   /** From a side edge to its first grommet. */
   readonly grommetEdge: Ticks;
+  /** Outer diameter of a grommet: no seam under it. */
+  readonly grommetRing: Ticks;
+  /** The most that is trimmed off at the wall side to move a seam from under a grommet. */
+  readonly grommetTrim: Ticks;
   /** Between two gliders of a wave track. */
   readonly glider: Ticks;
   /** Flat cloth beyond the first and last glider, both ends of one panel together. */
@@ -54,6 +60,16 @@ export interface TabAllowances {
   /** From the top of the panel to the top of the rod. */
   readonly drop: Ticks;
   readonly seam: Ticks;
+}
+
+/** Treatments at one opening, one before another. */
+export interface LayeringAllowances {
+  /** Return of a drapery over another, at the least. */
+  readonly drapery: Ticks;
+  /** From the front of what hangs behind to what hangs before it, at the least. */
+  readonly clear: Ticks;
+  /** How far what covers the head goes past a rod underneath, on each side, at the least. */
+  readonly past: Ticks;
 }
 
 export interface BandAllowances {
@@ -136,6 +152,8 @@ export interface Practice {
   readonly pocket: PocketAllowances;
   readonly hang: HangAllowances;
   readonly band: BandAllowances;
+  /** Of one treatment before another. */
+  readonly layers: LayeringAllowances;
   /** What a motor takes of the track at its end. */
   readonly motor: StackRange;
   readonly sheer: SheerPractice;

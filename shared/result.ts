@@ -17,6 +17,14 @@ export interface WorkingStep {
   readonly rests: string;
 }
 
+/** One piece of cloth of an order that comes in several. */
+export interface SuppliedPiece {
+  readonly cuts: number;
+  /** What its cuts take, and what is ordered of it. */
+  readonly base: Ticks;
+  readonly order: Ticks;
+}
+
 export interface TakeoffLine {
   readonly cloth: string;
   readonly role: ClothRole;
@@ -39,6 +47,8 @@ export interface TakeoffLine {
   /** This treatment alone laid out with its waste between phases. */
   readonly plan: Ticks;
   readonly order: Ticks;
+  /** The order piece by piece where it is more than a whole piece of the cloth; not given: it comes in one. */
+  readonly pieces?: readonly SuppliedPiece[];
   /** Grams of this layer as it hangs, all quantity. */
   readonly grams: number;
 }

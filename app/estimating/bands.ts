@@ -6,9 +6,11 @@ import { TICKS_PER_INCH, ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
-import { cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
+import { cutToRepeat, handbookLength, planAlone } from './cut-cloth.ts';
 import type { EstimateGiven, Labour } from './estimate.ts';
 import type { LaidFace } from './laid-face.ts';
+import type { LaidLength } from './lay-on-pieces.ts';
+import { alikeCuts, orderCloth } from './order-cloth.ts';
 import { downToWhole, halvesUpToTick, upToWhole } from './round.ts';
 import { step } from './say.ts';
 import type { Say } from './say.ts';
@@ -50,9 +52,11 @@ function layBand(panels: PanelsTreatment, band: Band, cloth: Cloth, laid: LaidFa
   const cut = cutToRepeat(plain, along ? null : cloth.repeat, practice.repeatRule);
   const cuts = upToWhole(strips, across);
   const repeat = along ? null : cloth.repeat;
-  const handbook = handbookLength(cut, cuts, repeat);
-  const plan = planAlone(cut, cuts, repeat, { level: cuts, dropped: 0 });
-  const base = practice.orderFrom === 'plan' ? plan : handbook;
+  const lay = (count: number): LaidLength => ({
+    handbook: handbookLength(cut, count, repeat),
+    plan: planAlone(cut, count, repeat, { level: count, dropped: 0 }),
+  });
+  const all = lay(cuts);
   return {
     band,
     cloth,
@@ -72,9 +76,8 @@ function layBand(panels: PanelsTreatment, band: Band, cloth: Cloth, laid: LaidFa
       plainCut: cut.plain,
       cutLength: cut.length,
       repeatsPerCut: cut.repeats,
-      handbook,
-      plan,
-      order: orderLength(cloth, base, orderExtra(cloth, practice.orderExtra), practice.orderStep),
+      ...all,
+      ...orderCloth(cloth, all, practice, alikeCuts(cuts, lay)),
       // A strip stays in the panel with its seams: along the hem as wide as the panels are made, else as long as their cut.
       grams: gramsOf({ width: cutWidth, length: along ? made * quantity : cut.plain * strips }, mass),
     },

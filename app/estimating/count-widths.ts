@@ -34,11 +34,16 @@ export function flatAsked(panels: PanelsTreatment): Ticks {
   return ticks(upToWhole(flatAskedMilli(panels), 1000));
 }
 
+/** Seams of one treatment in so many halves of a width, shared out among its pieces. */
+export function joinsOf({ pieces }: Pick<PanelsTreatment, 'pieces'>, halves: number): number {
+  return pieces * Math.max(0, upToWhole(halves, 2 * pieces) - 1);
+}
+
 /** What a number of widths makes: joins, hems taken off, fullness. */
 export function measureWidths(panels: PanelsTreatment, usable: Ticks, halves: number): CountedWidths {
   const pieces = panels.pieces;
   const edges = 2 * pieces;
-  const joins = pieces * (upToWhole(halves, 2 * pieces) - 1);
+  const joins = joinsOf(panels, halves);
   const { seam, sideHem } = panels.practice;
   const made2 = halves * usable - 2 * (joins * 2 * seam + edges * sideHem);
   return { halves, joins, edges, made2, fullnessMade: fullnessOf(panels, made2) };

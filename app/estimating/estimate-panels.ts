@@ -7,12 +7,19 @@ import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { Offer, TakeoffLine } from '#shared/result.ts';
-import type { Cut } from './cut-cloth.ts';
+import type { Cut, Phases } from './cut-cloth.ts';
 import { labourOfBands, layBands, workBand } from './bands.ts';
-import { countPhases, cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
+import { countPhases, cutToRepeat, handbookLength, planAlone } from './cut-cloth.ts';
 import { finishedWidth } from './finished-width.ts';
-import { countWidths, flatAsked, flatAskedMilli, fullnessOf, measureWidths, widthStep } from './count-widths.ts';
-import type { CountedWidths } from './count-widths.ts';
+import {
+  countWidths,
+  flatAsked,
+  flatAskedMilli,
+  fullnessOf,
+  joinsOf,
+  measureWidths,
+  widthStep,
+} from './count-widths.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
 import { billedOf, labourOf } from './labour-of-panels.ts';
 import { partsOf } from './parts-of-panels.ts';
@@ -20,6 +27,9 @@ import { plainCutOf } from './plain-cut.ts';
 import { countPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
 import { layerCut, layerFlat2, layerHalves, linesUp } from './lay-behind.ts';
+import type { LaidLayer } from './lay-behind.ts';
+import type { LaidLength } from './lay-on-pieces.ts';
+import { alikeCuts, orderCloth } from './order-cloth.ts';
 import { halvesUpToTick, upToWhole } from './round.ts';
 import { mayRunSideways, prefersSideways } from './run-sideways.ts';
 import type { Say } from './say.ts';
@@ -27,12 +37,14 @@ import { measureStackback } from './stackback.ts';
 import { gramsOf, hungFace, hungLayer } from './weigh-layer.ts';
 import type { Hung } from './weigh-layer.ts';
 import { cutTabs } from './tabs.ts';
+import type { TabCloth } from './tabs.ts';
 import { workPattern } from './work-pattern.ts';
 import { solveRod } from './rod-to-clear.ts';
 import { workPoints } from './work-points.ts';
 import { workBillable, workParts } from './work-parts.ts';
 import { workStackback } from './work-stackback.ts';
-import { workCut, workFace, workLayer, workWeight } from './work-panels.ts';
+import { workCut, workFace, workWeight } from './work-panels.ts';
+import { workLayer } from './work-layer.ts';
 
 /**
  * The take-off of one treatment under one stack. `massOf` gives grams a square metre of each cloth, known or typical;
@@ -50,11 +62,11 @@ export function estimatePanels(
   const laid = layFace(panels, face, behind, massOf(face));
   const layers = behind.map((layer, index) => layLayer(panels, layer, index + 1, laid, massOf(layer)));
   const bands = layBands(panels, laid, given);
-  const takeoff = [laid.line, ...layers, ...bands.map((band) => band.line)];
+  const takeoff = [laid.line, ...layers.map(({ line }) => line), ...bands.map((band) => band.line)];
   const grams = takeoff.reduce((sum, line) => sum + line.grams, 0);
   const halves = laid.counted?.halves ?? upToWhole(2 * laid.made2, 2 * face.usableWidth);
   const points = countPoints(panels, laid.made2, laid.counted?.halves ?? null, face.repeat?.horizontal ?? null);
-  const offer = offerFewer(panels, face, laid.counted, say);
+  const offer = offerFewer(panels, face, laid, say);
   const stackback = measureStackback(panels, halves, behind);
   const glass = given.place?.opening ?? null;
   const cut = { usable: face.usableWidth, sideways: laid.counted === null };
@@ -72,17 +84,18 @@ export function estimatePanels(
     pleats: points.pleats,
     stackback,
     clearing,
-    seamsLineUp: behind.every((layer) => linesUp(layer, face.usableWidth)),
+    // Cloth that runs sideways has no seams.
+    seamsLineUp: layers.every(({ layer, joins }) => joins === 0 || linesUp(layer, face.usableWidth)),
     parts,
     labour: [...labour, ...labourOfBands(bands)],
     offer,
     working: [
       ...workFace(panels, face, behind, laid, say),
-      ...workPoints(panels, points, say),
+      ...workPoints(panels, points, laid.made2, say),
       ...workPattern(panels, face, lined, laid.line.railroaded, say),
       ...workStackback(panels, { halfWidths: halves, stackback, clearing }, behind, glass, say),
       ...workCut(panels, face, laid, say),
-      ...behind.flatMap((layer, index) => workLayer(panels, layer, laid, layers[index] ?? laid.line, say)),
+      ...layers.flatMap((own) => workLayer(panels, laid, own, say)),
       ...bands.flatMap((band) => workBand(band, panels.practice, say)),
       ...workParts({ panels, laid, points, parts, say }),
       workBillable(panels, face, laid, billable, say),
@@ -97,7 +110,7 @@ function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly Back
   const counted = countWidths(panels, face.usableWidth);
   const cut = cutToRepeat(plain, face.repeat, panels.practice.repeatRule);
   const tabs = cutTabs(panels, countPoints(panels, counted.made2, counted.halves).count, face.usableWidth);
-  const upright = layLine(panels, face, 0, cut, counted.halves, tabs?.length ?? ticks(0));
+  const upright = layLine(panels, face, 0, cut, counted.halves, tabs);
   const sideways = panels.halfWidths === null ? laySideways(panels, face, 0, plain, flatWithHems(panels)) : null;
   if (sideways && prefersSideways(face, panels, sideways.plan, { plan: upright.plan, joins: counted.joins })) {
     const made2 = 2 * flatAsked(panels);
@@ -126,14 +139,18 @@ function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly Back
   };
 }
 
-function layLayer(panels: PanelsTreatment, layer: BackCloth, index: number, face: LaidFace, mass: number): TakeoffLine {
+function layLayer(panels: PanelsTreatment, layer: BackCloth, index: number, face: LaidFace, mass: number): LaidLayer {
   const plain = layerCut(panels, layer);
   const cut = cutToRepeat(plain, layer.repeat, panels.practice.repeatRule);
   const upright = layLine(panels, layer, index, cut, layerHalves(panels, layer, face));
   const run = halvesUpToTick(layerFlat2(panels, layer, face.made2));
   const sideways = laySideways(panels, layer, index, plain, run);
-  const laid = sideways && sideways.plan < upright.plan ? sideways : upright;
-  return weigh(laid, hungLayer(panels, layer, face.made2), mass, panels.quantity, null);
+  const seams = joinsOf(panels, upright.halfWidths ?? 0);
+  const takesSideways =
+    sideways !== null && prefersSideways(layer, panels, sideways.plan, { plan: upright.plan, joins: seams });
+  const laid = takesSideways ? sideways : upright;
+  const line = weigh(laid, hungLayer(panels, layer, face.made2), mass, panels.quantity, null);
+  return { layer, line, joins: takesSideways ? 0 : seams, upright, sideways };
 }
 
 /** Flat width asked and the side hems of every edge: the run of cloth used sideways. */
@@ -143,20 +160,32 @@ function flatWithHems(panels: PanelsTreatment): Ticks {
 
 type Unweighed = Omit<TakeoffLine, 'grams' | 'fullnessMade'>;
 
-/** `besides` is cut from the same cloth after the widths, such as tabs: it has no place in the repeat. */
+/** Tabs are cut from the same cloth after the widths, in rows: they have no place in the repeat. */
 function layLine(
   panels: PanelsTreatment,
   cloth: Cloth,
   layer: number,
   cut: Cut,
   halves: number,
-  besides: Ticks = ticks(0),
+  tabs: TabCloth | null = null,
 ): Unweighed {
   const { practice, quantity } = panels;
   const cuts = upToWhole(halves * quantity, 2);
   const phases = countPhases(halves, panels.pieces, quantity);
-  const handbook = ticks(handbookLength(cut, cuts, cloth.repeat) + besides);
-  const plan = ticks(planAlone(cut, cuts, cloth.repeat, phases) + besides);
+  const lay = (of: Phases, rows: number): LaidLength => {
+    const count = of.level + of.dropped;
+    const besides = rows * (tabs?.cutLength ?? 0);
+    return {
+      handbook: ticks(handbookLength(cut, count, cloth.repeat) + besides),
+      plan: ticks(planAlone(cut, count, cloth.repeat, of) + besides),
+    };
+  };
+  const rows = tabs?.rows ?? 0;
+  const laid = lay(phases, rows);
+  const kinds = {
+    counts: [phases.level, phases.dropped, rows],
+    lay: ([level = 0, dropped = 0, own = 0]: readonly number[]) => lay({ level, dropped }, own),
+  };
   return {
     cloth: cloth.id,
     role: cloth.role,
@@ -167,14 +196,8 @@ function layLine(
     plainCut: cut.plain,
     cutLength: cut.length,
     repeatsPerCut: cut.repeats,
-    handbook,
-    plan,
-    order: orderLength(
-      cloth,
-      practice.orderFrom === 'plan' ? plan : handbook,
-      orderExtra(cloth, practice.orderExtra),
-      practice.orderStep,
-    ),
+    ...laid,
+    ...orderCloth(cloth, laid, practice, kinds),
   };
 }
 
@@ -189,6 +212,12 @@ function laySideways(
   if (!mayRunSideways(cloth, panels) || across > cloth.usableWidth) return null;
   const { practice, quantity } = panels;
   const length = ticks(run * quantity);
+  const laid = { handbook: length, plan: length };
+  const each = upToWhole(run, panels.pieces);
+  const runs = alikeCuts(panels.pieces * quantity, (count) => {
+    const own = ticks(Math.min(length, count * each));
+    return { handbook: own, plan: own };
+  });
   return {
     cloth: cloth.id,
     role: cloth.role,
@@ -199,9 +228,8 @@ function laySideways(
     plainCut: across,
     cutLength: run,
     repeatsPerCut: null,
-    handbook: length,
-    plan: length,
-    order: orderLength(cloth, length, orderExtra(cloth, practice.orderExtra), practice.orderStep),
+    ...laid,
+    ...orderCloth(cloth, laid, practice, runs),
   };
 }
 
@@ -210,7 +238,8 @@ function weigh(line: Unweighed, hung: Hung, mass: number, quantity: number, full
 }
 
 /** One width fewer, when it still makes the least fullness that the heading hangs well at. Offered, never taken. */
-function offerFewer(panels: PanelsTreatment, face: FaceCloth, counted: CountedWidths | null, say: Say): Offer | null {
+function offerFewer(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace, say: Say): Offer | null {
+  const { counted, cut, line } = laid;
   if (!counted || panels.halfWidths !== null) return null;
   const halves = counted.halves - widthStep(panels);
   if (halves <= 0) return null;
@@ -220,9 +249,12 @@ function offerFewer(panels: PanelsTreatment, face: FaceCloth, counted: CountedWi
   // The pitch of a wave tape is fixed: with less cloth than the gliders ask it cannot hang.
   if (panels.heading === 'wave' && 1000 * fewer.made2 < 2 * flatAskedMilli(panels)) return null;
   const made = say.number(fewer.fullnessMade);
+  const tabs = cutTabs(panels, countPoints(panels, fewer.made2, halves).count, face.usableWidth);
+  const { order } = layLine(panels, face, 0, cut, halves, tabs);
+  const saved = ticks(Math.max(0, line.order - order));
   return {
     halfWidths: halves,
     fullnessMade: fewer.fullnessMade,
-    says: `${say.widths(halves)} widths would make ${made} times, still above ${say.number(least)}.`,
+    says: `${say.widths(halves)} widths would make ${made} times, still above the least of the practice, ${say.number(least)}: ${say.cloth(order)} instead of ${say.cloth(line.order)}${saved === 0 ? '' : `, ${say.cloth(saved)} saved`}.`,
   };
 }

@@ -5,6 +5,7 @@ import type { Fault, Warning } from '#shared/fault.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import type { Advice } from '#shared/result.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
+import { adviseBlackoutSeams } from './advise-blackout-seams.ts';
 import { advisePanels } from './advise-panels.ts';
 import { checkBedSkirt } from './bed-skirt/check-bed-skirt.ts';
 import { estimateBedSkirt } from './bed-skirt/estimate-bed-skirt.ts';
@@ -18,6 +19,7 @@ import { cutsOfPanels } from './cuts-of-panels.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
 import { estimatePanels } from './estimate-panels.ts';
 import { checkRomanShade } from './roman-shade/check-roman-shade.ts';
+import { adviseMotor } from './roman-shade/work-motor.ts';
 import { estimateRomanShade } from './roman-shade/estimate-roman-shade.ts';
 import { checkShowerCurtain } from './shower-curtain/check-shower-curtain.ts';
 import { estimateShowerCurtain } from './shower-curtain/estimate-shower-curtain.ts';
@@ -115,7 +117,10 @@ function makeTreatment(
         ...warnPanels(treatment, estimate, given.say),
         ...warnSeams(treatment, estimate, face, given.say),
       ];
-      const advice = advisePanels(treatment, given.place);
+      const advice = [
+        ...advisePanels(treatment, given.place),
+        ...adviseBlackoutSeams(treatment, face, behind, estimate.takeoff),
+      ];
       return { estimate, cuts: cutsOfPanels(treatment, estimate, face, behind), sheet: null, advice, warnings };
     }
     case 'valance': {
@@ -132,7 +137,8 @@ function makeTreatment(
     }
     case 'roman-shade': {
       const estimate = estimateRomanShade(treatment, face, behind, given);
-      return { estimate, cuts: estimate.cuts, sheet: estimate.sheet, advice: [], warnings: estimate.sheet.warnings };
+      const advice = adviseMotor(treatment);
+      return { estimate, cuts: estimate.cuts, sheet: estimate.sheet, advice, warnings: estimate.sheet.warnings };
     }
     case 'bed-skirt': {
       const deck = treatment.deck === null ? null : given.clothOf(treatment.deck);

@@ -8,7 +8,9 @@ import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { finishedWidth } from './finished-width.ts';
 import { countPleats } from './pleats.ts';
 import type { CountedPleats } from './pleats.ts';
-import { toNearestTick, upToEven, upToWhole } from './round.ts';
+import { placeGrommets, seamsFromWall } from './grommets.ts';
+import type { Grommets } from './grommets.ts';
+import { toNearestTick, upToWhole } from './round.ts';
 import { coveredWidth } from './covered-width.ts';
 import { wavePiece } from './wave.ts';
 
@@ -19,6 +21,8 @@ export interface HeadingPoints {
   /** Between two, in ticks of flat cloth (pleats: of finished width), unrounded. */
   readonly space: number;
   readonly pleats: CountedPleats | null;
+  /** Of grommets alone. */
+  readonly grommets?: Grommets;
 }
 
 const NONE: HeadingPoints = { what: 'none', count: 0, space: 0, pleats: null };
@@ -44,10 +48,9 @@ export function countPoints(
       return pleats ? { what: 'pleat', count: pleats.count, space: pleats.space, pleats } : NONE;
     }
     case 'grommet': {
-      // An even number, so that both edges turn towards the wall.
-      const between = Math.max(0, flat2 - 4 * spacing.grommetEdge);
-      const count = Math.max(2, upToEven(spaces(between, spacing.grommet) + 1));
-      return { what: 'grommet', count, space: between / 2 / (count - 1), pleats: null };
+      const seams = halves === null ? [] : seamsFromWall(panels, made2, halves);
+      const grommets = placeGrommets(panels, flat2 / 2, seams);
+      return { what: 'grommet', count: grommets.count, space: grommets.space, pleats: null, grommets };
     }
     case 'wave': {
       const { gliders } = wavePiece(panels);

@@ -4,8 +4,20 @@ import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { LayerAllowances } from '#shared/practice.ts';
+import type { TakeoffLine } from '#shared/result.ts';
 import type { CountedWidths } from './count-widths.ts';
 import { upToWhole } from './round.ts';
+
+/** A layer behind with both ways it could lie: what was not taken is told beside what was. */
+export interface LaidLayer {
+  readonly layer: BackCloth;
+  readonly line: TakeoffLine;
+  /** Seams of one treatment. */
+  readonly joins: number;
+  /** In widths, and sideways where it may be. */
+  readonly upright: Pick<TakeoffLine, 'plan' | 'halfWidths'>;
+  readonly sideways: Pick<TakeoffLine, 'plan'> | null;
+}
 
 export function allowancesOf(panels: PanelsTreatment, layer: BackCloth): LayerAllowances {
   return layer.role === 'interlining' ? panels.practice.interlining : panels.practice.lining;

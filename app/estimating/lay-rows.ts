@@ -8,7 +8,9 @@ import type { Ticks } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
 import type { TakeoffLine } from '#shared/result.ts';
 import type { Cut } from './cut-cloth.ts';
-import { cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from './cut-cloth.ts';
+import { cutToRepeat, handbookLength, planAlone } from './cut-cloth.ts';
+import type { CutKinds, LaidLength } from './lay-on-pieces.ts';
+import { alikeCuts, orderCloth } from './order-cloth.ts';
 import { upToWhole } from './round.ts';
 
 /** Full-width cuts of one plain length, of all quantity. */
@@ -26,24 +28,35 @@ export interface LaidRow extends CutRow {
   readonly cut: Cut;
 }
 
-export interface LaidRows {
+/** The order, and its pieces where it is more than a whole one. */
+type Ordered = Pick<TakeoffLine, 'order' | 'pieces'>;
+
+export interface LaidRows extends LaidLength, Ordered {
   readonly rows: readonly LaidRow[];
   readonly cuts: number;
-  readonly handbook: Ticks;
-  readonly plan: Ticks;
-  readonly order: Ticks;
 }
 
 type Rules = Pick<Practice, 'repeatRule' | 'orderFrom' | 'orderExtra' | 'orderStep'>;
 
-/**
- * Rows laid one after another, the first in phase at 0. A matched row begins in phase, so the rows before it run on to
- * whole repeats; the one with the longest tail comes last, hidden pieces after it. Rows without cuts are left out.
- */
+/** Rows laid one after another; those without cuts are left out. */
 export function layRows(cloth: Cloth, asked: readonly CutRow[], rules: Rules): LaidRows {
   const rows = asked
     .filter((row) => row.cuts > 0)
     .map((row) => ({ ...row, cut: cutToRepeat(row.plain, row.matched ? cloth.repeat : null, rules.repeatRule) }));
+  const laid = measureRows(cloth, rows);
+  return {
+    rows,
+    cuts: rows.reduce((sum, row) => sum + row.cuts, 0),
+    ...laid,
+    ...orderCloth(cloth, laid, rules, kindsOf(cloth, rows)),
+  };
+}
+
+/**
+ * The first in phase at 0. A matched row begins in phase, so the rows before it run on to whole repeats; the one with the
+ * longest tail comes last, hidden pieces after it.
+ */
+function measureRows(cloth: Cloth, rows: readonly LaidRow[]): LaidLength {
   const repeatOf = (row: LaidRow) => (row.matched ? cloth.repeat : null);
   const handbook = rows.reduce((sum, row) => sum + handbookLength(row.cut, row.cuts, repeatOf(row)), 0);
   let laid = 0;
@@ -55,13 +68,23 @@ export function layRows(cloth: Cloth, asked: readonly CutRow[], rules: Rules): L
     laid += whole;
     longestTail = Math.max(longestTail, whole - alone);
   }
-  const plan = ticks(Math.min(laid - longestTail, handbook));
+  return { handbook: ticks(handbook), plan: ticks(Math.min(laid - longestTail, handbook)) };
+}
+
+/** Level and dropped cuts of every row, two kinds each. */
+function kindsOf(cloth: Cloth, rows: readonly LaidRow[]): CutKinds {
   return {
-    rows,
-    cuts: rows.reduce((sum, row) => sum + row.cuts, 0),
-    handbook: ticks(handbook),
-    plan,
-    order: orderOf(cloth, plan, ticks(handbook), rules),
+    counts: rows.flatMap(({ cuts, dropped }) => [cuts - dropped, dropped]),
+    lay: (counts) => {
+      const own = rows.map((row, index) => {
+        const dropped = counts[2 * index + 1] ?? 0;
+        return { ...row, cuts: (counts[2 * index] ?? 0) + dropped, dropped };
+      });
+      return measureRows(
+        cloth,
+        own.filter(({ cuts }) => cuts > 0),
+      );
+    },
   };
 }
 
@@ -70,14 +93,14 @@ function endInPhase(alone: Ticks, cut: Cut, repeat: Ticks, match: 'straight' | '
   return match === 'straight' ? alone - cut.plain + cut.length : upToWhole(alone, repeat) * repeat;
 }
 
-/** A run of cloth used sideways, of all quantity: it has no cuts to match along its length. */
-export function layRun(cloth: Cloth, run: Ticks, rules: Rules): Pick<LaidRows, 'handbook' | 'plan' | 'order'> {
-  return { handbook: run, plan: run, order: orderOf(cloth, run, run, rules) };
-}
-
-function orderOf(cloth: Cloth, plan: Ticks, handbook: Ticks, rules: Rules): Ticks {
-  const base = rules.orderFrom === 'plan' ? plan : handbook;
-  return orderLength(cloth, base, orderExtra(cloth, rules.orderExtra), rules.orderStep);
+/** Cloth used sideways: `runs` lengths of `each`, which have no cuts to match along them. */
+export function layRun(cloth: Cloth, each: Ticks, runs: number, rules: Rules): LaidLength & Ordered {
+  const lay = (count: number): LaidLength => {
+    const length = ticks(count * each);
+    return { handbook: length, plan: length };
+  };
+  const laid = lay(runs);
+  return { ...laid, ...orderCloth(cloth, laid, rules, alikeCuts(runs, lay)) };
 }
 
 /** The take-off of a cloth in upright cuts: `cutLength` is that of the first row, its main piece. */
@@ -99,7 +122,7 @@ export function lineOfRows(
     repeatsPerCut: main.repeats,
     handbook: laid.handbook,
     plan: laid.plan,
-    order: laid.order,
+    ...orderedOf(laid),
     ...made,
   };
 }
@@ -108,7 +131,7 @@ export function lineOfRows(
 export function lineOfRun(
   cloth: Cloth,
   layer: number,
-  laid: Pick<LaidRows, 'handbook' | 'plan' | 'order'>,
+  laid: LaidLength & Ordered,
   made: {
     readonly across: Ticks;
     readonly run: Ticks;
@@ -129,8 +152,12 @@ export function lineOfRun(
     repeatsPerCut: null,
     handbook: laid.handbook,
     plan: laid.plan,
-    order: laid.order,
+    ...orderedOf(laid),
     grams: made.grams,
     fullnessMade: made.fullnessMade,
   };
+}
+
+function orderedOf({ order, pieces }: Ordered): Ordered {
+  return pieces === undefined ? { order } : { order, pieces };
 }

@@ -2,6 +2,7 @@
 import { at } from '#shared/fault.ts';
 import type { Warning } from '#shared/fault.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
+import { countPoints } from './heading-points.ts';
 import { flatAsked } from './count-widths.ts';
 import type { Estimate } from './estimate.ts';
 import { toNearestTick } from './round.ts';
@@ -10,7 +11,11 @@ import { coveredWidth } from './covered-width.ts';
 import { wavePiece } from './wave.ts';
 
 export function warnPanels(panels: PanelsTreatment, estimate: Estimate, say: Say): Warning[] {
-  return [...warnWave(panels, estimate, say), ...warnUnclosed(panels, estimate, say)];
+  return [
+    ...warnWave(panels, estimate, say),
+    ...warnUnclosed(panels, estimate, say),
+    ...warnGrommets(panels, estimate, say),
+  ];
 }
 
 /** A wave tape has a fixed pitch: its gliders take the flat width that they ask, and no less. */
@@ -50,4 +55,19 @@ function warnUnclosed(panels: PanelsTreatment, { halfWidths, madeWidth, finished
 function sayMade(halfWidths: number, madeWidth: number, say: Say): string {
   const widths = halfWidths <= 2 ? `${say.widths(halfWidths)} width makes` : `${say.widths(halfWidths)} widths make`;
   return `${widths} ${say.length(madeWidth)} ${say.unit} of flat cloth after hems`;
+}
+
+/** A ring is set through one thickness alike: on a seam it works loose. Told where neither number nor trim clears it. */
+function warnGrommets(panels: PanelsTreatment, { halfWidths, madeWidth }: Estimate, say: Say): Warning[] {
+  if (panels.heading !== 'grommet' || halfWidths === null) return [];
+  const { grommets } = countPoints(panels, 2 * madeWidth, halfWidths);
+  if (!grommets || grommets.clear || grommets.nearest === null) return [];
+  const { grommetRing, grommetLeast, grommetTrim } = panels.practice.spacing;
+  const length = (value: number): string => `${say.length(toNearestTick(value))} ${say.unit}`;
+  return [
+    {
+      path: at(panels.key, 'heading'),
+      says: `A seam lies ${length(grommets.nearest)} from the middle of a grommet ${length(grommetRing)} wide; ${grommets.count} of them ${length(grommets.space)} apart, two more no closer than ${length(grommetLeast)}, and up to ${length(grommetTrim)} trimmed at the wall side do not clear it: take another fullness or number of widths, or move the seam.`,
+    },
+  ];
 }

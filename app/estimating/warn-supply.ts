@@ -2,9 +2,10 @@
 import type { Cloth } from '#shared/cloth.ts';
 import { at } from '#shared/fault.ts';
 import type { Warning } from '#shared/fault.ts';
+import type { SuppliedPiece } from '#shared/result.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
 import type { Estimate } from './estimate.ts';
-import { upToWhole } from './round.ts';
+import { lostAtStart } from './order-cloth.ts';
 import type { Say } from './say.ts';
 
 export function warnSupply(
@@ -19,10 +20,15 @@ export function warnSupply(
     const path = at(treatment.key, cloth.role === 'face' ? 'face' : 'stacks');
     const bolt = cloth.supply?.bolt ?? null;
     const warnings: Warning[] = [];
-    if (bolt !== null && line.order > bolt)
+    if (bolt !== null && line.pieces)
       warnings.push({
         path,
-        says: `The order of ${cloth.name}, ${say.cloth(line.order)}, is more than a whole piece (${say.cloth(bolt)}): at least ${upToWhole(line.order, bolt)} pieces. Ask for one dye lot, and for the length of each piece before it is cut.`,
+        says: `The order of ${cloth.name}, ${say.cloth(line.order)}, is more than a whole piece (${say.cloth(bolt)}): it comes in ${line.pieces.length} pieces, ${sayLengths(line.pieces, say)}. Ask for one dye lot, and for the length of each piece before it is cut.`,
+      });
+    if (bolt !== null && !line.railroaded && line.plainCut <= bolt && line.plainCut + lostAtStart(cloth) > bolt)
+      warnings.push({
+        path,
+        says: `A whole piece of ${cloth.name} (${say.length(bolt)} ${say.unit}) holds a cut of ${say.length(line.plainCut)} ${say.unit} only where it starts at the right place in the repeat: ask the supplier to cut it so.`,
       });
     if (line.railroaded && liesOneWay(cloth))
       warnings.push({
@@ -31,6 +37,17 @@ export function warnSupply(
       });
     return warnings;
   });
+}
+
+/** `2 of 6¾ yd`, `6¾ yd and 3½ yd`. */
+function sayLengths(pieces: readonly SuppliedPiece[], say: Say): string {
+  const orders = [...new Set(pieces.map(({ order }) => order))];
+  return orders
+    .map((order) => {
+      const count = pieces.filter((piece) => piece.order === order).length;
+      return count === 1 ? `one of ${say.cloth(order)}` : `${count} of ${say.cloth(order)}`;
+    })
+    .join(' and ');
 }
 
 function liesOneWay(cloth: Cloth): boolean {

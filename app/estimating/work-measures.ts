@@ -1,4 +1,5 @@
 /** How finished length, rod face and heading were found from what was measured; nothing where they were given. */
+import { HANG_SETTINGS } from '#shared/treatments/panels.ts';
 import type { Bay, Hang, PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import { headingLength } from './finished-width.ts';
@@ -37,8 +38,13 @@ function workHang(hang: Hang, panels: PanelsTreatment, say: Say): WorkingStep {
     'finished length',
     `${say.length(hang.fixing)}${shortest} ${drop} ${end}`,
     say.length(panels.finishedLength),
-    `fixing height, the drop to the top of the heading, ${reach}`,
+    `fixing height, the drop to the top of the heading, ${reach}${isPracticed(hang, panels) ? ' (practice)' : ''}`,
   );
+}
+
+/** What was not written for this treatment is the practice's, where the hem ends. */
+function isPracticed(hang: Hang, { practice }: PanelsTreatment): boolean {
+  return hang.by === practice.hang[HANG_SETTINGS[hang.to]];
 }
 
 function workBay(bay: Bay, panels: PanelsTreatment, say: Say): WorkingStep {

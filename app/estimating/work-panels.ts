@@ -9,12 +9,12 @@ import { countPhases, orderHalfDrop } from './cut-cloth.ts';
 import type { Cut } from './cut-cloth.ts';
 import type { LaidFace } from './laid-face.ts';
 import { headingTurn } from './heading-turn.ts';
-import { allowancesOf, layerFlat2, linesUp } from './lay-behind.ts';
 import { workOrderOf } from './say-order.ts';
 import { step } from './say.ts';
 import { workMeasures } from './work-measures.ts';
 import type { Say } from './say.ts';
 import { wavePiece } from './wave.ts';
+import { workHalfWidth, workPocket } from './work-make.ts';
 import { GRAMS_PER_OUNCE } from '#shared/weight.ts';
 
 const GRAMS_PER_POUND = 16 * GRAMS_PER_OUNCE;
@@ -53,6 +53,7 @@ export function workFace(
     steps.push(workFlat(panels, say));
     if (laid.counted) steps.push(workWidths(panels, face, laid, say));
   }
+  steps.push(...workHalfWidth(panels, laid, say));
   if (laid.counted) steps.push(workFullness(panels, laid, say));
   else
     steps.push(
@@ -61,7 +62,7 @@ export function workFace(
         'run, sideways',
         `${say.length(flatAsked(panels))} + ${2 * panels.pieces} × ${say.length(practice.sideHem)}`,
         say.length(laid.line.cutLength),
-        saySideways(panels, face),
+        `practice: side hems; ${saySideways(panels, face)}`,
       ),
     );
   const turn = headingTurn(panels, behind.length > 0);
@@ -73,6 +74,7 @@ export function workFace(
   ];
   const sum = parts.map(say.length).join(' + ');
   steps.push(
+    ...workPocket(panels, say),
     step(
       'plain-cut',
       'cut before repeat',
@@ -109,7 +111,13 @@ function workFlat(panels: PanelsTreatment, say: Say): WorkingStep {
     const { spaces } = wavePiece(panels);
     const { glider, waveEnds } = practice.spacing;
     const formula = `${panels.pieces} × (${spaces} × ${say.length(glider)} × ${times} + ${say.length(waveEnds)})`;
-    return step('flat-width', 'flat width', formula, value, `${source}; gliders decide, an even number in each piece`);
+    return step(
+      'flat-width',
+      'flat width',
+      formula,
+      value,
+      `${source}; practice: glider spacing and ends; gliders decide, an even number in each piece`,
+    );
   }
   const over = practice.fullnessOver;
   const formula =
@@ -152,7 +160,7 @@ function workFullness(panels: PanelsTreatment, laid: LaidFace, say: Say): Workin
     'fullness made',
     formula,
     say.number(laid.fullnessMade),
-    'side hems and seams taken off',
+    'practice: side hems and seams taken off',
   );
 }
 
@@ -210,9 +218,9 @@ export function workCut(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace
       'laid out',
       `${layOutFormula(panels, laid, face, say)}; by the chart ${sayChart(line, cut, face, say)}${say.cloth(line.handbook)}`,
       say.cloth(line.plan),
-      `${cuts}, this treatment alone, the first in phase`,
+      `${cuts}, this treatment alone, the first in phase${face.supply?.oneWay === true || face.family === 'velvet' ? ', all tops one way: nap or pattern' : ''}`,
     ),
-    workOrder(panels, face, line, say, 'order'),
+    workOrderOf('order', 'order', face, line, panels.practice, say),
   );
   return steps;
 }
@@ -246,73 +254,6 @@ function sayChart({ cuts, railroaded }: TakeoffLine, cut: Cut, { repeat }: FaceC
   if (railroaded || repeat?.match !== 'half-drop') return '';
   const odd = cuts % 2 === 1 ? ` + ${say.length(repeat.vertical)}` : '';
   return `${cuts} × (${say.length(cut.length)} + ${say.length(repeat.vertical / 2)})${odd} = `;
-}
-
-function workOrder(panels: PanelsTreatment, cloth: Cloth, line: TakeoffLine, say: Say, id: string): WorkingStep {
-  const label = cloth.role === 'face' ? 'order' : `${cloth.name}, order`;
-  return workOrderOf(id, label, cloth, line, panels.practice, say);
-}
-
-export function workLayer(
-  panels: PanelsTreatment,
-  layer: BackCloth,
-  laid: LaidFace,
-  line: TakeoffLine,
-  say: Say,
-): WorkingStep[] {
-  const allowances = allowancesOf(panels, layer);
-  const key = `layer-${line.layer}`;
-  const role = layer.role === 'interlining' ? 'interlining' : 'lining';
-  const cutFormula = [
-    say.length(panels.finishedLength),
-    ...(allowances.headingAllowance > 0 ? [`+ ${say.length(allowances.headingAllowance)}`] : []),
-    ...(allowances.bottomHem > 0 ? [`+ ${say.length(allowances.bottomHem)}`] : []),
-    ...(allowances.shorter > 0 ? [`− ${say.length(allowances.shorter)}`] : []),
-  ].join(' ');
-  const steps: WorkingStep[] = [];
-  if (line.railroaded) {
-    steps.push(
-      step(
-        `${key}-widths`,
-        `${layer.name}, run sideways`,
-        'the cut fits across the cloth: no seams',
-        say.length(line.cutLength),
-        'less cloth this way',
-      ),
-    );
-  } else if (laid.counted && linesUp(layer, laid.usable)) {
-    steps.push(
-      step(
-        `${key}-widths`,
-        `${layer.name}, widths`,
-        'as wide as the face',
-        say.widths(line.halfWidths ?? 0),
-        'seams line up with the face',
-      ),
-    );
-  } else {
-    const flat = layerFlat2(panels, layer, laid.made2) / 2;
-    steps.push(
-      step(
-        `${key}-widths`,
-        `${layer.name}, widths`,
-        `${say.length(flat)} ÷ ${say.length(layer.usableWidth)} = ${say.number(flat / layer.usableWidth)}, up`,
-        say.widths(line.halfWidths ?? 0),
-        'on its own width: its seams do not line up with the face',
-      ),
-    );
-  }
-  steps.push(
-    step(
-      `${key}-cut`,
-      `${layer.name}, cut`,
-      cutFormula,
-      say.length(line.plainCut),
-      `practice: ${role} heading, hem and how much shorter it hangs`,
-    ),
-    workOrder(panels, layer, line, say, `${key}-order`),
-  );
-  return steps;
 }
 
 export function workWeight(

@@ -69,7 +69,7 @@ function sayRows(cloth: Cloth, laid: LaidRows, say: Say): string {
 export function workOrder(
   key: string,
   cloth: Cloth,
-  line: Pick<TakeoffLine, 'plan' | 'handbook' | 'order'>,
+  line: Pick<TakeoffLine, 'plan' | 'handbook' | 'order' | 'pieces'>,
   practice: Practice,
   say: Say,
 ): WorkingStep {

@@ -8,9 +8,10 @@ import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
 import type { TakeoffLine } from '#shared/result.ts';
+import { lostAtStart } from '#app/estimating/order-cloth.ts';
 import type { Say } from '#app/estimating/say.ts';
 import type { CutPlan } from './cut-plan.ts';
-import { orderPlan } from './order-plan.ts';
+import { orderPlan, workPlanOrder } from './order-plan.ts';
 import type { PlanInput, PlannedCut, PlanWatch } from './plan-input.ts';
 import { planCuts } from './plan-cuts.ts';
 import type { PlannedTreatment } from './planned-treatment.ts';
@@ -63,16 +64,18 @@ export function planCloth(asked: ClothPlanAsked, say: Say, watch: PlanWatch = {}
   const laid = layOnEnough(asked, cuts, handbook, say, watch);
   if (!laid.ok) return { ok: false, faults: laid.faults };
   const { plan, input, oneLot } = laid;
+  const ordered = orderPlan(cloth, plan, input, handbook, practice);
+  const working = [...plan.working, workPlanOrder(cloth, ordered, handbook, practice, say)];
   return {
     ok: true,
     planned: {
       cloth,
       input,
-      plan: withOwnLots(plan, asked),
+      plan: withOwnLots({ ...plan, working }, asked),
       handbook,
       alone: sum((line) => line.plan),
       orderAlone: sum((line) => line.order),
-      order: orderPlan(cloth, plan, input, handbook, practice),
+      order: ordered.order,
       oneLot,
     },
   };
@@ -104,8 +107,10 @@ function layOnEnough(
   const isListed = cutting.bolts.some((bolt) => bolt.cloth === cloth.id);
   const single = lay(countNamed(asked), false);
   const whole = cloth.supply?.bolt ?? null;
-  if (isListed || whole === null || !single.ok || single.plan.ordered <= whole) return single;
-  const fewest = upToWholePieces(single.plan.ordered, whole);
+  if (isListed || whole === null || !single.ok) return single;
+  const room = roomOf(cloth, whole, cuts);
+  if (single.plan.ordered <= room) return single;
+  const fewest = upToWholePieces(single.plan.ordered, room);
   const tries = [fewest, fewest + 1, fewest + 2, 2 * fewest + 1];
   for (const oneLot of [false, true])
     for (const pieces of tries) {
@@ -113,6 +118,15 @@ function layOnEnough(
       if (!laid.ok || laid.plan.unlaid.length === 0) return laid;
     }
   return lay(2 * fewest + 1, true);
+}
+
+/**
+ * What of a whole piece is sure to hold cuts: nobody knows where in the repeat it starts. Where that is too short for a
+ * cut, or the supplier cuts on the repeat, it is taken to start as asked.
+ */
+function roomOf(cloth: Cloth, whole: Ticks, cuts: readonly PlannedCut[]): number {
+  const room = whole - lostAtStart(cloth);
+  return cuts.some(({ length }) => length > room) ? whole : room;
 }
 
 /** Bolts that flaws and fixed cuts name where none is listed. */
@@ -130,7 +144,9 @@ function putQuestion(
   pieces: number,
   oneLot: boolean,
 ): PlanInput {
-  const supply = supplyCloth(cloth, cutting, pieces, oneLot);
+  const bolt = cloth.supply?.bolt ?? null;
+  const startsAsAsked = bolt !== null && roomOf(cloth, bolt, cuts) === bolt;
+  const supply = supplyCloth(cloth, cutting, { pieces, oneLot, startsAsAsked });
   const ids = new Set(cuts.map(({ id }) => id));
   return {
     cuts,

@@ -39,6 +39,8 @@ interface Supply {
    * first cut wants it (what the order's extra repeat pays for); of a limited piece one whole repeat is set aside.
    */
   readonly startPhase: Ticks | null;
+  /** The supplier cuts it where the first cut wants it: of a limited piece, too, nothing is set aside. */
+  readonly startsAsAsked?: boolean;
 }
 
 export interface Bolt extends Supply {

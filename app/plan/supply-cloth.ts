@@ -28,8 +28,17 @@ function hasColour(cloth: BackCloth): boolean {
 /**
  * `pieces`: how many bolts there are where none is listed. Those are as long as a whole piece of the cloth when there has
  * to be more than one, else unlimited. `oneLot`: every piece is asked for from one dye lot.
+ * `startsAsAsked`: those pieces are cut at our place in the repeat.
  */
-export function supplyCloth(cloth: Cloth, cutting: Cutting, pieces: number, oneLot: boolean): ClothSupply {
+export function supplyCloth(
+  cloth: Cloth,
+  cutting: Cutting,
+  {
+    pieces,
+    oneLot,
+    startsAsAsked,
+  }: { readonly pieces: number; readonly oneLot: boolean; readonly startsAsAsked: boolean },
+): ClothSupply {
   const any = oneLot || !isDyed(cloth);
   const lotOf = (dyeLot: string | null): string | null => (any ? ANY_LOT : dyeLot);
   const start = (startsAt: Bolt['startPhase']): Bolt['startPhase'] => (cloth.repeat === null ? null : startsAt);
@@ -45,6 +54,7 @@ export function supplyCloth(cloth: Cloth, cutting: Cutting, pieces: number, oneL
       startPhase: start(bolt.startsAt),
       length: bolt.length,
       step: ticks(0),
+      ...(listed.length === 0 && startsAsAsked ? { startsAsAsked } : {}),
     })),
     remnants: cutting.remnants
       .filter((remnant) => remnant.cloth === cloth.id)

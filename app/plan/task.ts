@@ -174,7 +174,8 @@ function listReels(input: PlanInput, size: number, kinds: readonly Kind[]): Reel
       .filter((flaw) => flaw.on === each.id)
       .map(({ from, to }) => ({ from, to }))
       .sort((a, b) => a.from - b.from || a.to - b.to);
-    const setAside = size > 0 && each.startPhase === null && fixed.length === 0 ? size : 0;
+    const isAnywhere = each.startPhase === null && each.startsAsAsked !== true;
+    const setAside = size > 0 && isAnywhere && fixed.length === 0 ? size : 0;
     return {
       id: each.id,
       kind: each.kind,

@@ -1,11 +1,13 @@
 /** A whole job, priced three ways: take-off, judgement and price of every treatment under good, better and best. */
 import type { Warning } from '#shared/fault.ts';
-import type { Job } from '#shared/job.ts';
+import type { Job, Opening } from '#shared/job.ts';
 import { PART_NAMES, PARTS } from '#shared/parts.ts';
 import type { JobResult, Price, TreatmentResult } from '#shared/result.ts';
 import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
-import { startPricing } from './job-pricing.ts';
+import { warnOpening } from '#app/estimating/warn-opening.ts';
+import type { HungBeside } from '#app/estimating/warn-opening.ts';
+import { faceOf, startPricing } from './job-pricing.ts';
 import type { JobPricing } from './job-pricing.ts';
 import { layJob, NOT_LAID } from './lay-job.ts';
 import type { PlannedWork } from './plan-work.ts';
@@ -49,13 +51,26 @@ export function takeOffJob(job: Job, warnings: readonly Warning[] = []): TakenOf
   const pricing = startPricing(job, warnings);
   const treatments: TreatmentResult[] = [];
   for (const room of job.rooms)
-    for (const opening of room.openings)
-      for (const treatment of opening.treatments) {
+    for (const opening of room.openings) {
+      const own = opening.treatments.flatMap((treatment) => {
         const result = priceTreatment(room, opening, treatment, pricing);
-        if (result) treatments.push(result);
-      }
+        return result ? [result] : [];
+      });
+      treatments.push(...own);
+      pricing.warnings.push(...warnOpening(listHung(opening, own, pricing), pricing.say));
+    }
   warnUnpriced(pricing, treatments);
   return { treatments, planned: pricing.planned, pricing };
+}
+
+/** What hangs together at an opening, unless the client declined it. */
+function listHung({ treatments }: Opening, results: readonly TreatmentResult[], pricing: JobPricing): HungBeside[] {
+  return treatments.flatMap((treatment) => {
+    const result = results.find(({ key }) => key === treatment.key);
+    if (result === undefined || treatment.decision === 'declined') return [];
+    const sheer = faceOf(pricing, treatment.face)?.family === 'sheer';
+    return [{ treatment, width: result.finished.width, sheer }];
+  });
 }
 
 function totalJob(treatments: readonly TreatmentResult[], { job, faults }: JobPricing): JobResult['totals'] {

@@ -123,6 +123,15 @@ function writeLine(job: Job, line: TakeoffLine): WireResult['treatments'][number
     planMetres: lengthIn(line.plan, 'm'),
     orderYards: lengthIn(line.order, 'yd'),
     orderMetres: lengthIn(line.order, 'm'),
+    ...(line.pieces === undefined
+      ? {}
+      : {
+          pieces: line.pieces.map(({ cuts, order }) => ({
+            cuts,
+            orderYards: lengthIn(order, 'yd'),
+            orderMetres: lengthIn(order, 'm'),
+          })),
+        }),
     grams: roundFigure(line.grams, 1),
   };
 }

@@ -1,6 +1,7 @@
 /** Cautions that rest on the kind of treatment and on the room: cords, weight over heads, ladders, motors. */
 import { exhaustive } from '#shared/fault.ts';
 import type { Room } from '#shared/job.ts';
+import type { ShadeLift } from '#shared/treatments/roman-shade.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
 
 const LAW = 'Local product-safety law and the maker’s certified parts decide.';
@@ -33,12 +34,14 @@ export function cordNote(treatment: Treatment, room: Pick<Room, 'use'>): string 
   }
 }
 
-function shadeCords(lift: 'cordless' | 'inaccessible-cords' | 'cords', child: boolean): string {
+function shadeCords(lift: ShadeLift, child: boolean): string {
   switch (lift) {
     case 'cordless':
       return `It is to be raised by hand, without a cord that hangs free; those behind it have to be shrouded, or held so that none can be drawn into a loop. ${LAW}`;
     case 'inaccessible-cords':
       return `Its cords have to be covered over their whole run, so that none can be pulled into a loop. ${LAW}`;
+    case 'motor':
+      return `It is raised by a motor, without a cord that hangs free; the cords behind it have to be shrouded, or held so that none can be drawn into a loop. Its wiring is for those whom the local code lets do it. ${LAW}`;
     case 'cords':
       return child
         ? `This shade is raised by cords within reach, in a child’s room: cords can strangle small children. It is not to be made like this; choose a cordless lift or cords that are covered over their whole run. ${LAW}`

@@ -71,6 +71,7 @@ const SKIRTS: Readonly<Record<BedSkirtTreatment['style'], Forms>> = {
 const LIFTS: Readonly<Record<ShadeLift, string>> = {
   cordless: 'cordless',
   'inaccessible-cords': 'its cords out of reach',
+  motor: 'raised by a motor',
   cords: 'raised by cords within reach',
 };
 

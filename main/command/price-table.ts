@@ -21,6 +21,7 @@ export function tellPrices(result: WireResult, locale: Locale): string {
   const lines: string[] = [];
   for (const treatment of result.treatments) {
     lines.push(treatment.path, ...treatmentRows(treatment, result, locale).flatMap(layRow));
+    lines.push(...tellOffers(treatment));
     lines.push(`  Advised: ${treatment.advised.tier}. ${treatment.advised.why}`, '');
   }
   const totals = (of: (tier: Tier) => number): Row[1] => [money(of('good')), money(of('better')), money(of('best'))];
@@ -40,6 +41,12 @@ export function tellPrices(result: WireResult, locale: Locale): string {
   if (result.warnings.length > 0)
     lines.push('', ...result.warnings.map((warning) => `warning: ${warning.path}: ${warning.says}`));
   return `${lines.join('\n')}\n`;
+}
+
+/** One width fewer, where it would still hang well: the same of options that are alike. */
+function tellOffers({ tiers }: Treatment): string[] {
+  const offers = new Set(TIERS.flatMap((tier) => tiers[tier].offer?.says ?? []));
+  return [...offers].map((says) => `  One width fewer: ${says}`);
 }
 
 /** The joint plan of each cloth, a line for the options that are alike: what prices rest on stands above. */

@@ -25,6 +25,7 @@ export function completePractice(given: WirePractice, unit: LengthUnit): WirePra
     pocket: {},
     hang: {},
     band: {},
+    layers: {},
     motor: {},
     stackback: {},
     lining: {},

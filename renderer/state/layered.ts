@@ -3,7 +3,7 @@
  * drapery over another returns 6 to 6 1/2 in, a valance, cornice or swags the return underneath and 2 in more.
  */
 import { formatLength } from '#shared/format-length.ts';
-import { lengthFrom, ticks } from '#shared/length.ts';
+import { ticks } from '#shared/length.ts';
 import type { LengthUnit, Ticks } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
 import type { OpeningDocument, TreatmentRecord } from '#shared/records/records.ts';
@@ -56,9 +56,20 @@ export interface LargerReturn {
   readonly make: TreatmentMake;
 }
 
-/** Of a drapery over another, at the least (common practice: 6 to 6 1/2 in). */
-function overDrapery(unit: LengthUnit): Ticks {
-  return unit === 'in' ? lengthFrom(6, 'in') : lengthFrom(15, 'cm');
+/** The least return over something that stands `by` from the wall. */
+function neededOver(make: TreatmentMake, under: TreatmentMake, by: Ticks, practice: Practice): Ticks {
+  if (isTop(make.kind)) return ticks(by + practice[make.kind].overClearance);
+  const clear = by + practice.layers.clear;
+  return ticks(under.kind === 'panels' ? Math.max(practice.layers.drapery, clear) : clear);
+}
+
+/** The return that clears what hangs underneath; null where nothing does, or nothing is written of it yet. */
+export function returnOver(opening: OpeningDocument, treatment: TreatmentRecord, practice: Practice): Ticks | null {
+  const needed = underneath(opening, treatment).flatMap(({ make }) => {
+    const by = standsOut(make, practice);
+    return by === null || by === 0 ? [] : [neededOver(treatment.make, make, by, practice)];
+  });
+  return needed.length === 0 ? null : ticks(Math.max(...needed));
 }
 
 /** Null where nothing hangs underneath, or the return is large enough. */
@@ -75,9 +86,7 @@ export function largerReturn(
     .filter((each): each is { under: TreatmentRecord; by: Ticks } => each.by !== null && each.by > 0)
     .sort((a, b) => b.by - a.by)[0];
   if (!out) return null;
-  const needed = isTop(make.kind)
-    ? ticks(out.by + practice[make.kind].overClearance)
-    : ticks(Math.max(overDrapery(unit), out.by + practice.valance.overClearance));
+  const needed = neededOver(make, out.under.make, out.by, practice);
   const own = standsOut(make, practice);
   if (own !== null && own >= needed) return null;
   const say = (length: Ticks): string => `${formatLength(length, unit, { fractions: 'set', decimal: '.' })} ${unit}`;

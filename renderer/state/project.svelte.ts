@@ -299,7 +299,8 @@ export class ProjectStore {
   fillUsual(room: RoomRecord, opening: OpeningDocument, treatment: TreatmentRecord, label: string): void {
     const units = this.document?.project.units ?? 'in';
     const { make } = treatment;
-    if (make.kind === 'panels') this.editMake(treatment, suggestMake(room, opening, treatment, units), label);
+    if (make.kind === 'panels')
+      this.editMake(treatment, suggestMake(room, opening, treatment, units, this.practice), label);
     else if (this.practice)
       this.editForm(treatment, fillForm(make.form, usualFills(opening, treatment, this.practice, units)), label);
   }

@@ -1,12 +1,15 @@
 /**
  * Usual measurements for what is still empty (all common practice): the rod 6 in past the opening on each side and 4 in
- * above it, returns and overlap of 3 1/2 in, the hem half an inch off the floor. Metric households get round figures.
+ * above it, returns and overlap of 3 1/2 in (over another
+ * treatment as far as clears it), the hem half an inch off the floor. Metric households get round figures.
  */
 import { lengthFrom, ticks } from '#shared/length.ts';
 import type { LengthUnit, Ticks } from '#shared/length.ts';
 import { returnSides } from '#shared/treatments/panels.ts';
-import type { OpeningRecord, RoomRecord, TreatmentRecord } from '#shared/records/records.ts';
+import type { Practice } from '#shared/practice.ts';
+import type { OpeningDocument, OpeningRecord, RoomRecord, TreatmentRecord } from '#shared/records/records.ts';
 import type { PanelsMake } from '#shared/records/treatment-make.ts';
+import { returnOver } from './layered.ts';
 
 interface Usual {
   readonly past: Ticks;
@@ -32,9 +35,10 @@ function usualOf(unit: LengthUnit): Usual {
 /** Only fields that are empty now; a length that cannot be reckoned yet stays empty. Of panels; nothing of other kinds. */
 export function suggestMake(
   room: RoomRecord,
-  opening: OpeningRecord,
+  opening: OpeningDocument,
   treatment: TreatmentRecord,
   unit: LengthUnit,
+  practice: Practice | null = null,
 ): Partial<PanelsMake> {
   const { make } = treatment;
   if (make.kind !== 'panels') return {};
@@ -42,7 +46,9 @@ export function suggestMake(
   const inside = make.mountWhere === 'inside';
   const above = make.mountAbove ?? (make.mountWhere === 'wall' ? usual.above : ticks(0));
   const rod = opening.width === null ? null : ticks(opening.width + (inside ? 0 : 2 * usual.past));
-  const side = inside || make.arrangement === 'single' ? ticks(0) : usual.side;
+  const over = practice === null ? null : returnOver(opening, treatment, practice);
+  const out = over === null ? usual.side : ticks(Math.max(over, usual.side));
+  const side = inside || make.arrangement === 'single' ? ticks(0) : out;
   const sides = returnSides(make.arrangement);
   return {
     mountAbove: make.mountAbove ?? above,
@@ -51,7 +57,7 @@ export function suggestMake(
     ...(make.extras['hang']
       ? {}
       : { finishedLength: make.finishedLength ?? usualLength(room, opening, make, above, usual) }),
-    returnLeft: make.returnLeft ?? (inside ? ticks(0) : usual.side),
+    returnLeft: make.returnLeft ?? (inside ? ticks(0) : out),
     returnRight: make.returnRight ?? (sides === 1 ? ticks(0) : side),
     ...(make.arrangement === 'pair' ? { overlap: make.overlap ?? usual.overlap } : {}),
   };

@@ -53,7 +53,10 @@ export const LENGTH_GROUPS = [
     title: 'Along the heading',
     fields: {
       grommet: 'between grommets, at the most',
+      grommetLeast: 'between grommets, at the least',
       grommetEdge: 'edge to the first grommet',
+      grommetRing: 'grommet, outer diameter',
+      grommetTrim: 'trimmed to clear a seam, at the most',
       glider: 'between gliders of a wave track',
       waveEnds: 'flat beyond the gliders, both ends',
       tab: 'between tabs',
@@ -70,6 +73,15 @@ export const LENGTH_GROUPS = [
     group: 'sheer',
     title: 'Sheers',
     fields: { bottomHem: 'bottom hem, in total', sideHem: 'side hem of one edge, in total' },
+  },
+  {
+    group: 'layers',
+    title: 'One treatment before another',
+    fields: {
+      drapery: 'return of a drapery over another',
+      clear: 'panels clear of what hangs behind',
+      past: 'a valance past the rod, each side',
+    },
   },
   {
     group: 'motor',

@@ -69,6 +69,7 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     pocket: lengths(given.pocket, under.pocket),
     hang: lengths(given.hang, under.hang),
     band: lengths(given.band, under.band),
+    layers: lengths(given.layers, under.layers),
     motor: lengths(given.motor, under.motor),
     sheer: readSheers(given, under.sheer, unit),
     stackback: {

@@ -185,7 +185,10 @@ export const wirePractice = z
     spacing: lengths(
       {
         grommet: 'Between two grommets, at the most.',
+        grommetLeast: 'Between two grommets, at the least.',
         grommetEdge: 'From a side edge to its first grommet.',
+        grommetRing: 'Outer diameter of a grommet: no seam lies under it.',
+        grommetTrim: 'The most that is trimmed off at the wall side to move a seam from under a grommet.',
         glider: 'Between two gliders of a wave track.',
         waveEnds: 'Flat cloth beyond the first and last glider of one panel, together.',
         tab: 'Between two tabs, at the most.',
@@ -222,6 +225,15 @@ export const wirePractice = z
       CENTIMETRE_NUMBERS.hang,
     ),
     band: lengths({ seam: 'Lost at each long edge of a band.' }, INCH_NUMBERS.band, CENTIMETRE_NUMBERS.band),
+    layers: lengths(
+      {
+        drapery: 'Return of a drapery over another, at the least.',
+        clear: 'From what hangs behind to the front of panels before it, at the least.',
+        past: 'How far a valance, cornice or swags go past a rod underneath, on each side, at the least.',
+      },
+      INCH_NUMBERS.layers,
+      CENTIMETRE_NUMBERS.layers,
+    ),
     motor: lengths(
       { least: 'What a motor takes of the track at its end, at the least.', most: 'And at the most.' },
       INCH_NUMBERS.motor,

@@ -36,6 +36,10 @@ const takeoff = z.strictObject({
   planMetres: z.number(),
   orderYards: z.number(),
   orderMetres: z.number(),
+  pieces: z
+    .array(z.strictObject({ cuts: z.int(), orderYards: z.number(), orderMetres: z.number() }))
+    .optional()
+    .describe('The order piece by piece where it is more than a whole piece of the cloth; not given: it comes in one.'),
   grams: z.number(),
 });
 

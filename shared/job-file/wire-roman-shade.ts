@@ -115,7 +115,9 @@ export const romanShadeFields = {
   ribs: wireChoice(RIB_PLACES).optional().describe('Not given: in the rows, none on a relaxed shade.'),
   lift: wireChoice(SHADE_LIFTS)
     .optional()
-    .describe('Not given: cordless. A cord that a child can reach has to be asked for.'),
+    .describe(
+      'Not given: cordless. A cord that a child can reach has to be asked for. A motor stands at the control end.',
+    ),
   control: wireChoice(['left', 'right']).optional(),
   valance: z.strictObject({ depth: wireLength }).nullish().describe('A valance of its own, by its finished depth.'),
 };

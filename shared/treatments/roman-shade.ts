@@ -13,7 +13,7 @@ export const ROMAN_STYLES = ['flat', 'soft-fold', 'relaxed'] as const;
 export type RomanStyle = (typeof ROMAN_STYLES)[number];
 
 /** How it is raised. A cord that a child can reach is never the default. */
-export const SHADE_LIFTS = ['cordless', 'inaccessible-cords', 'cords'] as const;
+export const SHADE_LIFTS = ['cordless', 'inaccessible-cords', 'motor', 'cords'] as const;
 export type ShadeLift = (typeof SHADE_LIFTS)[number];
 
 export const RIB_PLACES = ['rows', 'none'] as const;

@@ -9,6 +9,7 @@ import { layOutPanels } from './lay-out-panel.ts';
 import type { PanelLayout } from './lay-out-panel.ts';
 import { faceLine, nameOf, sayCuts, sayQuantity } from './cloth-words.ts';
 import { piecesOfLayers } from './pieces-of-layers.ts';
+import { pointChain, pointDots } from './points-of-panel.ts';
 import type { Chain, ChainPart, PieceLine, PieceZone, WorkPiece, WorkRow } from './work-piece.ts';
 
 type Given = WorkGiven<PanelsTreatment>;
@@ -220,48 +221,6 @@ function flatChain(given: Given, layout: PanelLayout): Chain {
     before + rest,
   ).parts;
   return { side: 'top', parts: [...first, others, ...last] };
-}
-
-/** Grommets, tabs and clips along the flat heading. */
-function pointPlaces(given: Given, layout: PanelLayout): readonly number[] {
-  const { points } = layout;
-  const { sideHem, spacing } = given.treatment.practice;
-  if (points.what !== 'grommet' && points.what !== 'tab' && points.what !== 'clip') return [];
-  const start = sideHem + (points.what === 'grommet' ? spacing.grommetEdge : 0);
-  return Array.from({ length: points.count }, (_, point) => start + point * points.space);
-}
-
-function pointDots(given: Given, layout: PanelLayout): readonly { readonly x: number; readonly y: number }[] {
-  return pointPlaces(given, layout).map((x) => ({ x, y: layout.turn + layout.turn * 0.5 }));
-}
-
-function pointChain(given: Given, layout: PanelLayout): Chain {
-  const places = pointPlaces(given, layout);
-  const { sideHem } = given.treatment.practice;
-  const first = places[0];
-  const last = places.at(-1);
-  if (first === undefined || last === undefined) {
-    return chainOf(
-      'top',
-      [
-        { length: sideHem, says: 'side hem' },
-        { length: layout.flat - 2 * sideHem },
-        { length: sideHem, says: 'side hem' },
-      ],
-      given.say,
-    );
-  }
-  return chainOf(
-    'top',
-    [
-      { length: sideHem, says: 'side hem' },
-      { length: first - sideHem, says: 'edge' },
-      ...places.slice(1).map((place, index) => ({ length: place - (places[index] ?? 0) })),
-      { length: layout.flat - sideHem - last, says: 'edge' },
-      { length: sideHem, says: 'side hem' },
-    ],
-    given.say,
-  );
 }
 
 function linkOf({ is, width }: PanelLayout['sides']['left']): Link {

@@ -163,6 +163,7 @@ function backPiece(given: Given, sheet: RomanShadeSheet): WorkPiece {
 const LIFT_WORDS: Readonly<Record<RomanShadeTreatment['lift'], string>> = {
   cordless: 'cordless lift',
   'inaccessible-cords': 'cords covered over their whole run',
+  motor: 'raised by a motor',
   cords: 'cords within reach: lock and cleat',
 };
 

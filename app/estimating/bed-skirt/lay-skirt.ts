@@ -53,7 +53,7 @@ export function laySkirt(skirt: BedSkirtTreatment, given: SkirtCloth, mass: numb
   // Sideways has the fewer seams, so it also wins where both take the same; asked for, wherever it fits.
   const chosen = skirt.strips === 'sideways' || ((sideways?.run ?? 0) + deckRun) * quantity <= rows.plan;
   if (sideways && chosen) {
-    const run = layRun(cloth, ticks((sideways.run + deckRun) * quantity), practice);
+    const run = layRun(cloth, ticks(sideways.run + deckRun), quantity, practice);
     const pieces = (sideways.strips + (deck?.cuts ?? 0)) * quantity;
     const made = { across: drop.plain, run: sideways.run, pieces, grams, fullnessMade };
     const strips: CutGroup = {

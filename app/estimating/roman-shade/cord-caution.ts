@@ -25,6 +25,12 @@ export function cautionOf(lift: ShadeLift): CordCaution {
         accessible: false,
         says: `The cords are covered over their whole run and cannot be pulled into a loop. ${LAW}`,
       };
+    case 'motor':
+      return {
+        lift,
+        accessible: false,
+        says: `Raised by a motor: each cord is wound above its own column, and those behind are shrouded or held so that none can be drawn into a loop. ${LAW}`,
+      };
     case 'cords':
       return {
         lift,

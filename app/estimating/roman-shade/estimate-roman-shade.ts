@@ -17,6 +17,7 @@ import { measureCords, raisedStack } from './raise-shade.ts';
 import type { LayerSheet, PieceSheet, RomanShadeSheet } from './roman-shade-sheet.ts';
 import { sizeShade } from './size-shade.ts';
 import { warnRomanShade } from './warn-roman-shade.ts';
+import { warnMotor } from './work-motor.ts';
 import { workRomanShade } from './work-roman-shade.ts';
 
 export interface RomanShadeEstimate extends Estimate {
@@ -84,7 +85,10 @@ export function estimateRomanShade(
     labour: labourOfShade(shade, cutWidth, behind, given.billableWidth),
     offer: null,
     working: workRomanShade(shade, sheet, { cuts, laid, behind }, massOf, say),
-    sheet: { ...sheet, warnings: warnRomanShade(shade, size, stack, behind, say) },
+    sheet: {
+      ...sheet,
+      warnings: [...warnRomanShade(shade, size, stack, behind, say), ...warnMotor(shade, size.width, columns, say)],
+    },
     cuts: laid.flatMap((each) => each.cuts),
   };
 }

@@ -30,7 +30,7 @@ export function layShade(shade: RomanShadeTreatment, cut: ShadeCut, mass: number
   const rows = layRows(cloth, rowsOf(cut, quantity, beside), practice);
   const grams = gramsOf(cut) * mass * quantity;
   const run = runSideways(cut);
-  const sideways = run === null ? null : layRun(cloth, ticks(run * quantity), practice);
+  const sideways = run === null ? null : layRun(cloth, run, quantity, practice);
   if (run !== null && sideways && sideways.plan < rows.plan) {
     const pieces = (1 + (cut.valance ? 1 : 0) + (cut.returns?.count ?? 0)) * quantity;
     const line = lineOfRun(cloth, cut.layer, sideways, {

@@ -39,12 +39,17 @@ export interface ShadeCords {
   readonly total: Ticks;
 }
 
+/** Each cord is wound above its own column: nothing runs along the board. */
+export function isWoundAbove(lift: RomanShadeTreatment['lift']): boolean {
+  return lift === 'cordless' || lift === 'motor';
+}
+
 /** Up the shade; on to the control end unless each is wound above its own column; and down again where it is pulled. */
 export function measureCords(shade: RomanShadeTreatment, size: ShadeSize, columns: readonly Ticks[]): ShadeCords {
   const { cordExtra } = shade.practice.romanShade;
   const each = columns.map((column) => {
     const toControl = shade.control === 'left' ? column : size.width - column;
-    const along = shade.lift === 'cordless' ? 0 : toControl;
+    const along = isWoundAbove(shade.lift) ? 0 : toControl;
     const pull = shade.lift === 'cords' ? size.length : 0;
     return ticks(size.length + along + pull + cordExtra);
   });

@@ -11,9 +11,10 @@ import type { ShadeCut, ShadePiece } from './cut-shade.ts';
 import type { LaidShade } from './lay-shade.ts';
 import { cutPieces } from './piece-width.ts';
 import { insetOf, isLarge, usualRowSpacing } from './place-rings.ts';
-import { rowThickness } from './raise-shade.ts';
+import { isWoundAbove, rowThickness } from './raise-shade.ts';
 import type { RomanShadeSheet } from './roman-shade-sheet.ts';
 import { workSize } from './size-shade.ts';
+import { workMotor } from './work-motor.ts';
 
 type Sheet = Omit<RomanShadeSheet, 'warnings'>;
 
@@ -38,6 +39,7 @@ export function workRomanShade(
     ...workRings(shade, sheet, say),
     workStack(shade, sheet, behind, say),
     workCords(shade, sheet, say),
+    ...workMotor(shade, sheet.finished.width, say),
     step('board', 'board', say.length(sheet.finished.width), say.length(sheet.board.length), 'as wide as the shade'),
     workGrams(
       cuts.map((cut) => cut.cloth),
@@ -236,7 +238,7 @@ function workCords(shade: RomanShadeTreatment, sheet: Sheet, say: Say): WorkingS
   const pull = shade.lift === 'cords' ? ` + ${length} to pull` : '';
   const each = sheet.finished.length * (shade.lift === 'cords' ? 2 : 1) + shade.practice.romanShade.cordExtra;
   const along = sheet.cords.total - columns.length * each;
-  const across = shade.lift === 'cordless' ? '' : ` + ${say.length(along)} in all along to the ${shade.control}`;
+  const across = isWoundAbove(shade.lift) ? '' : ` + ${say.length(along)} in all along to the ${shade.control}`;
   return step(
     'cords',
     'cord',

@@ -49,7 +49,7 @@ export function layShower(curtain: ShowerCurtainTreatment, given: ShowerCloth, m
   const run = ticks(parts.reduce((sum, part) => sum + part.width, 0));
   // Sideways has no seams, so it also wins where both take the same.
   if (fits && run * quantity <= rows.plan) {
-    const laid = layRun(cloth, ticks(run * quantity), practice);
+    const laid = layRun(cloth, run, quantity, practice);
     const pieces = curtainPieces(curtain) * parts.length * quantity;
     const across = parts[0]?.plain ?? ticks(0);
     return {

@@ -8,8 +8,10 @@ import type { Ticks } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
 import type { TakeoffLine } from '#shared/result.ts';
 import type { Cut, Phases } from '../cut-cloth.ts';
-import { cutToRepeat, handbookLength, orderExtra, orderLength, planAlone } from '../cut-cloth.ts';
+import { cutToRepeat, handbookLength, planAlone } from '../cut-cloth.ts';
 import type { CutGroup } from '../cut-group.ts';
+import type { CutKinds } from '../lay-on-pieces.ts';
+import { orderCloth } from '../order-cloth.ts';
 import { upToWholeRepeat } from '../round.ts';
 
 export interface Piece {
@@ -98,6 +100,7 @@ export function takeLine(parcel: Parcel, practice: Practice): TakeoffLine {
   const main = pieces[0];
   if (!main) throw new Error(`nothing is cut from ${cloth.id}`);
   const { handbook, plan } = layPieces(cloth, pieces);
+  const laid = { handbook, plan };
   return {
     cloth: cloth.id,
     role: cloth.role,
@@ -110,15 +113,27 @@ export function takeLine(parcel: Parcel, practice: Practice): TakeoffLine {
     plainCut: main.cut.plain,
     cutLength: main.cut.length,
     repeatsPerCut: main.cut.repeats,
-    handbook,
-    plan,
-    order: orderLength(
-      cloth,
-      practice.orderFrom === 'plan' ? plan : handbook,
-      orderExtra(cloth, practice.orderExtra),
-      practice.orderStep,
-    ),
+    ...laid,
+    ...orderCloth(cloth, laid, practice, kindsOf(cloth, pieces)),
     grams: parcel.grams,
+  };
+}
+
+/** Level and dropped cuts of every piece, two kinds each: any of them may lie on any length that is supplied. */
+function kindsOf(cloth: Pick<Cloth, 'repeat'>, pieces: readonly Piece[]): CutKinds {
+  const phasesOf = ({ phases, count }: Piece): Phases => phases ?? { level: count, dropped: 0 };
+  return {
+    counts: pieces.map(phasesOf).flatMap(({ level, dropped }) => [level, dropped]),
+    lay: (counts) => {
+      const own = pieces.map((piece, index): Piece => {
+        const [level, dropped] = [counts[2 * index] ?? 0, counts[2 * index + 1] ?? 0];
+        return { ...piece, count: level + dropped, phases: piece.phases && { level, dropped } };
+      });
+      return layPieces(
+        cloth,
+        own.filter(({ count }) => count > 0),
+      );
+    },
   };
 }
 

@@ -1,10 +1,10 @@
 /** The working of one cloth, from its cut to its order: what every top treatment says alike. */
 import type { Cloth } from '#shared/cloth.ts';
-import { TICKS_PER_YARD } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
-import { orderExtra, planAlone } from '../cut-cloth.ts';
+import { planAlone } from '../cut-cloth.ts';
 import { toNearestTick, upToWhole } from '../round.ts';
+import { workOrderOf } from '../say-order.ts';
 import { step } from '../say.ts';
 import type { Say } from '../say.ts';
 import { layPieces } from './lay-pieces.ts';
@@ -68,10 +68,6 @@ export function workParcel(
     sayPiece(piece, cloth.repeat?.match === 'half-drop', laid.taken[index] ?? 0, say),
   );
   const saved = laid.saved > 0 ? ` − ${say.length(laid.saved)}` : '';
-  const base = practice.orderFrom === 'plan' ? line.plan : line.handbook;
-  const extra = orderExtra(cloth, practice.orderExtra);
-  const upTo = cloth.supply?.orderStep ?? practice.orderStep;
-  const least = cloth.supply?.leastOrder ?? 0;
   return [
     ...steps,
     step(
@@ -81,13 +77,7 @@ export function workParcel(
       say.cloth(line.plan),
       `${pieces.map((piece) => piece.name).join(', ')}${saved === '' ? '' : '; the last matched cut does not run on to a whole repeat'}`,
     ),
-    step(
-      `${key}order`,
-      `${who}order`,
-      `${say.cloth(base)} + ${say.cloth(extra)}${upTo > 0 ? `, up to ${say.cloth(upTo)}` : ''}${least > 0 ? `, at least ${say.cloth(least)}` : ''}`,
-      say.cloth(line.order),
-      `practice: from the ${practice.orderFrom === 'plan' ? 'layout' : 'chart'}, ${sayExtra(extra)}`,
-    ),
+    workOrderOf(`${key}order`, `${who}order`, cloth, line, practice, say),
   ];
 }
 
@@ -144,10 +134,4 @@ function workPhases(piece: Piece, cloth: Cloth, taken: number, key: string, say:
       `half-drop: ${piece.phases.level} level and ${piece.phases.dropped} dropped, the better of alternating and grouped`,
     ),
   ];
-}
-
-/** The amount itself tells the rule apart. */
-function sayExtra(extra: number): string {
-  if (extra === 0) return 'nothing extra';
-  return extra === TICKS_PER_YARD ? 'a yard extra' : 'one repeat extra';
 }

@@ -87,7 +87,7 @@ export const PANELS_HELP: KindHelp<'panels'> = {
     },
     grommet: {
       name: 'Grommet',
-      says: 'Metal rings set in the top, threaded on a pole: deep, even folds. Their number is always even, so that both edges turn to the wall. The ring must be wider than the pole, no seam may fall under one, and the heading stands a little above the pole. Not for interlining.',
+      says: 'Metal rings set in the top, threaded on a pole: deep, even folds. Their number is always even, so that both edges turn to the wall. The ring must be wider than the pole, no seam may fall under one (two more are taken, or a strip is trimmed at the wall side, until none does), and the heading stands a little above the pole. Not for interlining.',
       settings: [
         ...headingSettings('grommet'),
         { name: 'between grommets, at the most', of: (practice, say) => say.length(practice.spacing.grommet) },

@@ -24,6 +24,10 @@ export const ROMAN_SHADE_HELP: KindHelp<'roman-shade'> = {
       says: 'From the front edge to the first handle, tile or lip. The board has to fit into it.',
     },
     {
+      term: 'raised, worked at',
+      says: 'How it is raised and at which end. A motor takes some inches of the board there, and no cord can be wound in them.',
+    },
+    {
       term: 'board above frame, return',
       says: 'In front of the wall: from the frame up to the top of the board, and from the board back to the wall.',
     },

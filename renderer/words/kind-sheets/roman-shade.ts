@@ -6,7 +6,12 @@ import type { Asked, KindSheet } from './sheet.ts';
 import { MOUNT_LINE, aboveLine, isOutside } from './top.ts';
 
 const STYLE_WORDS = { flat: 'flat', 'soft-fold': 'soft folds', relaxed: 'relaxed' } as const;
-const LIFT_WORDS = { cordless: 'cordless', 'inaccessible-cords': 'cords out of reach', cords: 'cords' } as const;
+const LIFT_WORDS = {
+  cordless: 'cordless',
+  'inaccessible-cords': 'cords out of reach',
+  motor: 'by a motor',
+  cords: 'cords',
+} as const;
 const RIB_WORDS = { rows: 'in the rows', none: 'none' } as const;
 
 function basisOf(form: TicksForm): string {

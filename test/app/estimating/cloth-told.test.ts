@@ -76,11 +76,11 @@ describe('seams fell where the pattern does not meet', () => {
 
 describe('cloth that comes in pieces', () => {
   const patterned = { repeat: { vertical: 27, horizontal: 27, match: 'straight' } } as const;
-  // 3 x 108 + 100 + 27 = 451 in: 12 3/4 yd in quarters, and 8 yd twice is 16.
+  // Two cuts in 8 yd: 108 + 100 + 27 = 235 in, 6 3/4 yd in quarters, twice.
   it('an order of more than one piece asks for one dye lot', () => {
     const says = told({ panels: PANELS, cloth: { ...patterned, bolt: '8 yd' } }).filter((each) => /dye lot/.test(each));
     expect(says).toEqual([
-      'The order of face, 12¾ yd, is more than a whole piece (8 yd): at least 2 pieces. Ask for one dye lot, and for the length of each piece before it is cut.',
+      'The order of face, 13½ yd, is more than a whole piece (8 yd): it comes in 2 pieces, 2 of 6¾ yd. Ask for one dye lot, and for the length of each piece before it is cut.',
     ]);
   });
   it('an order from one piece asks for nothing', () => {

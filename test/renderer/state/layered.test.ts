@@ -3,7 +3,8 @@ import { defaultPractice } from '#shared/practice-defaults.ts';
 import type { TreatmentMake } from '#shared/records/treatment-make.ts';
 import { largerReturn, underneath } from '../../../renderer/state/layered.ts';
 import { fillForm, usualFills } from '../../../renderer/state/suggest-form.ts';
-import { inches, sampleMake, sampleOpening, sampleTreatment } from './sample-document.ts';
+import { suggestMake } from '../../../renderer/state/suggest-make.ts';
+import { inches, sampleMake, sampleOpening, sampleRoom, sampleTreatment } from './sample-document.ts';
 
 const practice = defaultPractice('in');
 const sheer = sampleTreatment({ id: 'sheer', name: 'Sheers' });
@@ -44,6 +45,29 @@ describe('what hangs over another (common practice)', () => {
     const { opening } = over(sampleMake());
     expect(underneath(opening, sheer)).toEqual([]);
     expect(largerReturn(opening, sheer, practice, 'in')).toBeNull();
+  });
+});
+
+describe('what is usual over another treatment (common practice)', () => {
+  const empty = { returnLeft: null, returnRight: null };
+  const usual = (make: TreatmentMake, unders = [sheer]) => {
+    const treatment = sampleTreatment({ id: 'over', make });
+    const opening = sampleOpening({ treatments: [treatment, ...unders] });
+    return suggestMake(sampleRoom(), opening, treatment, 'in', practice);
+  };
+  it('a drapery over sheers begins with 6 in, and by itself with 3½', () => {
+    expect(usual(sampleMake(empty))).toMatchObject({ returnLeft: inches(6), returnRight: inches(6) });
+    expect(usual(sampleMake(empty), [])).toMatchObject({ returnLeft: inches(3.5), returnRight: inches(3.5) });
+  });
+  it('over a shade on a board of 3½ in it begins with 5½', () => {
+    const form = { mount: { where: 'wall' }, return: inches(3.5), size: { basis: 'finished' } };
+    const shade = sampleTreatment({ id: 'shade', make: { kind: 'roman-shade', form } });
+    expect(usual(sampleMake(empty), [shade])).toMatchObject({ returnLeft: inches(5.5), returnRight: inches(5.5) });
+  });
+  it('over a shade inside the frame it has its own return', () => {
+    const form = { mount: { where: 'inside' }, size: { basis: 'opening' } };
+    const shade = sampleTreatment({ id: 'shade', make: { kind: 'roman-shade', form } });
+    expect(usual(sampleMake(empty), [shade])).toMatchObject({ returnLeft: inches(3.5) });
   });
 });
 
