@@ -29,7 +29,8 @@ describe.each(ROOMS)('%s', (room) => {
   );
 
   it('no page holds a few lines alone', () => {
-    for (const page of pages) expect(page.length, page).toBeGreaterThan(500);
+    // The page to sign is the shortest.
+    for (const page of pages) expect(page.length, page).toBeGreaterThan(400);
   });
   it('every piece of every note is on the paper, once for each time that it is told', () => {
     const all = pages.join(' ');

@@ -161,7 +161,7 @@ function writeTogether(room: Room, treatments: readonly StudiedTreatment[]): str
   const [first, second] = hung;
   if (!first || !second) return [];
   const atNight = hung.map((each) => ({ ...each, drawn: true }));
-  const byDay = hung.map((each) => ({ ...each, drawn: staysDrawn(each.input) }));
+  const byDay = hung.map((each) => ({ ...each, drawn: staysDrawn(each.input.face, each.input.treatment.kind) }));
   const [night, day] = [atNight, byDay].map((all) =>
     judgeOpening(room, first.input.opening, all)
       .working.map((step) => `- ${step.label}: ${step.value}`)
