@@ -122,8 +122,8 @@ export interface Offer {
 
 export interface TierResult {
   readonly stack: StackIds;
-  /** True when nobody chose it but the lining engine; then why. */
-  readonly chosen: { readonly why: string } | null;
+  /** Not null when nobody chose it but the lining engine; then why, and which option it repeats where no step above that one is worth offering. */
+  readonly chosen: { readonly why: string; readonly sameAs?: Tier } | null;
   /** What a client reads: `Standard lining`, `Interlined`. */
   readonly title: string;
   /** One or two plain sentences from readings and advice. */

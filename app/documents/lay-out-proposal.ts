@@ -8,6 +8,7 @@ import { FIRST_TOP, foot, letterheadBlock, runningHead } from './lay-out-head.ts
 import { cancellationBlocks, noteBlocks, termBlocks } from './lay-out-notes.ts';
 import { clientBlocks, overviewBlock, summaryBlocks } from './lay-out-summary.ts';
 import { layOutWindow } from './lay-out-window.ts';
+import { placeNotes } from './place-notes.ts';
 import { workingBlocks } from './lay-out-working.ts';
 import type { LaidPage } from './page-item.ts';
 import type { PageFrame } from './paper-style.ts';
@@ -23,13 +24,12 @@ export function layOutProposal(paper: ProposalPaper, frame: PageFrame, fonts: Fo
   const moved: PaperNote[] = [];
   paper.windows.forEach((window, i) => {
     flow.startPage();
-    const { blocks, repeat, cautions, notes } = layOutWindow(window, i, fonts);
+    const { blocks, repeat, notes, more } = layOutWindow(window, i, fonts);
     flow.add(blocks, repeat);
-    flow.add(cautions);
-    // Where no room is left the other notes go to those for all, under the window's name.
-    const [first] = notes;
-    if (first !== undefined && first.before + heightOf(notes) <= flow.roomLeft()) flow.add(notes);
-    else moved.push(...notesLeft(window));
+    // Where no room is left the others go to those for all, under the window's name: no page is begun for a few lines.
+    const { placed, left } = placeNotes(notes, more, flow.roomLeft());
+    flow.add(placed);
+    moved.push(...notesLeft(window, left));
   });
 
   flow.startPage();
@@ -57,9 +57,14 @@ export function layOutProposal(paper: ProposalPaper, frame: PageFrame, fonts: Fo
   }));
 }
 
-function notesLeft({ room, opening, notes }: PaperWindow): readonly PaperNote[] {
+/** One entry for a window and option, in the order of its notes. */
+function notesLeft({ room, opening }: PaperWindow, left: readonly PaperNote[]): readonly PaperNote[] {
   const place = `${room}, ${opening}`;
-  return notes
-    .filter(({ level }) => level === undefined)
-    .map((note) => ({ ...note, about: note.about === '' ? place : `${place} (${note.about})` }));
+  const byAbout = new Map<string, PaperNote>();
+  for (const note of left) {
+    const about = note.about === '' ? place : `${place} (${note.about})`;
+    const before = byAbout.get(about);
+    byAbout.set(about, before ? { ...before, says: `${before.says} ${note.says}` } : { about, says: note.says });
+  }
+  return [...byAbout.values()];
 }

@@ -19,10 +19,17 @@ export interface WindowBlocks {
   readonly blocks: readonly Block[];
   /** Heads the options again where they run over a page. */
   readonly repeat: Block;
-  /** Under the options, over the page where it has no room for them. */
-  readonly cautions: readonly Block[];
-  /** Set on the window's page where it has room for them. */
-  readonly notes: readonly Block[];
+  /** Under the options as far as the page has room for them, cautions first. */
+  readonly notes: readonly NoteBlocks[];
+  /** Says that the others stand at the end. */
+  readonly more: Block;
+}
+
+export interface NoteBlocks {
+  readonly note: PaperNote;
+  readonly blocks: readonly Block[];
+  /** The same with only some of what it says. */
+  readonly set: (says: string) => readonly Block[];
 }
 
 export function layOutWindow(window: PaperWindow, index: number, fonts: FontSet): WindowBlocks {
@@ -30,7 +37,7 @@ export function layOutWindow(window: PaperWindow, index: number, fonts: FontSet)
   const titles = titleRows(window, field, fonts);
   const blocks = [
     ...openingHead(window, field, fonts),
-    ...ownNotes(window, field, fonts, 'stop'),
+    ...ownNotes(window, field, fonts, 'stop').flatMap((each) => each.blocks),
     {
       height: window.elevation.height,
       items: [figureItem(window.elevation, `${field}.elevation`, (CONTENT_WIDTH - window.elevation.width) / 2, 0)],
@@ -52,24 +59,38 @@ export function layOutWindow(window: PaperWindow, index: number, fonts: FontSet)
   return {
     blocks,
     repeat: after(stack(titles), 6),
-    cautions: ownNotes(window, field, fonts, 'caution'),
-    notes: ownNotes(window, field, fonts),
+    notes: [...ownNotes(window, field, fonts, 'caution'), ...ownNotes(window, field, fonts)],
+    more: textBlock({
+      text: 'What else to heed at this window stands at the end, under its name.',
+      field: `${field}.more`,
+      style: STYLES.smallInk,
+      width: CONTENT_WIDTH,
+      fonts,
+      before: 2,
+    }),
   };
 }
 
 /** What to heed at this window, in running text: each option named once. Stops stand over the options, the others under them. */
-function ownNotes(window: PaperWindow, field: string, fonts: FontSet, level?: PaperNote['level']): readonly Block[] {
+function ownNotes(
+  window: PaperWindow,
+  field: string,
+  fonts: FontSet,
+  level?: PaperNote['level'],
+): readonly NoteBlocks[] {
   return window.notes.flatMap((note, i) => {
     if (note.level !== level) return [];
-    return textBlocks({
-      text: note.says,
-      lead: leadOf(note),
-      field: `${field}.notes[${i}]`,
-      style: STYLES.smallInk,
-      width: CONTENT_WIDTH,
-      fonts,
-      before: level === 'stop' ? 6 : 2,
-    });
+    const set = (says: string): readonly Block[] =>
+      textBlocks({
+        text: says,
+        lead: leadOf(note),
+        field: `${field}.notes[${i}]`,
+        style: STYLES.smallInk,
+        width: CONTENT_WIDTH,
+        fonts,
+        before: level === 'stop' ? 6 : 2,
+      });
+    return [{ note, blocks: set(note.says), set }];
   });
 }
 
@@ -112,13 +133,24 @@ function optionRows(window: PaperWindow, field: string, fonts: FontSet): readonl
   const { options } = window;
   return [
     rowOf(
-      options.map((option, i) => pictureBlock(option, fieldOf(i))),
+      options.map((option, i) =>
+        repeatsAnother(option) ? saysBlock(option, fieldOf(i), fonts) : pictureBlock(option, fieldOf(i)),
+      ),
       5,
     ),
     ...linesAcross(options, fieldOf, fonts),
     ...readingRows(options, fieldOf, fonts),
     priceRow(options, fieldOf, fonts),
   ];
+}
+
+/** It shows nothing of its own: why it is the same stands where the pictures would. */
+function repeatsAnother({ litWindow, strip, readings }: PaperOption): boolean {
+  return litWindow === null && strip === null && readings.length === 0;
+}
+
+function saysBlock({ says }: PaperOption, field: string, fonts: FontSet): Block {
+  return textBlock({ text: says, field: `${field}.says`, style: STYLES.body, width: COLUMN_WIDTH, fonts });
 }
 
 function tierLine(option: PaperOption): string {
@@ -161,7 +193,9 @@ function linesAcross(
   fonts: FontSet,
 ): readonly Block[] {
   const columns = options.map((option, i) =>
-    textBlocks({ text: option.says, field: `${fieldOf(i)}.says`, style: STYLES.body, width: COLUMN_WIDTH, fonts }),
+    repeatsAnother(option)
+      ? []
+      : textBlocks({ text: option.says, field: `${fieldOf(i)}.says`, style: STYLES.body, width: COLUMN_WIDTH, fonts }),
   );
   const most = Math.max(...columns.map((lines) => lines.length));
   const at = (block: Block, i: number) => ({ x: COLUMNS[i] ?? 0, block });

@@ -1,6 +1,6 @@
 /**
- * The stack strip: a cross-section from the room (left) to the street (right). A beam of noon sun enters from the street
- * and is paler behind every layer, by the computed share of daylight that each one leaves.
+ * The stack strip: a cross-section from the room (left) to the street (right). A beam of noon light enters from the street
+ * and is paler behind every layer, by the computed share of daylight that each one leaves; by night the lamps light the face.
  */
 import type { Glazing } from '#shared/words.ts';
 import { drawLayer, thicknessOf } from './draw-layer.ts';
@@ -23,6 +23,9 @@ const STYLES: Readonly<Record<'screen' | 'paper', StripStyle>> = {
   paper: { figure: 7, hair: 0.5 },
 };
 
+/** True of every window: to the north no sun stands at noon. */
+const NOON = 'noon light';
+
 const PANES: Readonly<Record<Glazing, number>> = { single: 1, double: 2, 'double-low-e': 2, triple: 3 };
 
 /** Something that stands in the beam, room to street, and the light that is left on its room side. */
@@ -42,20 +45,27 @@ export function drawStackStrip(input: StripInput): Drawing {
   const standing = standInBeam(input, width, tall, style);
   const names = setNames(standing, width, tall, style);
   const room = input.layers[0]?.light ?? input.lightBehindGlass;
+  const night = input.night === true;
+  const daylight = [
+    ...drawBeam(standing, width, tall, ground),
+    ...drawSun(width, tall, style),
+    ...standing.flatMap((one) => one.draw(one.box)),
+    ...(input.needleHoles ? drawNeedleHoles(standing, tall, ground, style) : []),
+  ];
+  const lamplight = [
+    ...drawLamplight(standing, tall, ground),
+    ...drawMoon(width, tall, style),
+    ...standing.flatMap((one) => one.draw(one.box)),
+  ];
   return {
     width,
     height: tall + style.figure * (0.55 + 1.25 * names.rows),
     title:
       `From the room to the street: ${standing.map((one) => one.name).join(', ')}. ` +
-      `Noon light that reaches the room: ${sayLight(room)}.`,
-    shapes: [
-      ...drawBeam(standing, width, tall, ground),
-      ...drawSun(width, tall, style),
-      ...standing.flatMap((one) => one.draw(one.box)),
-      ...(input.needleHoles ? drawNeedleHoles(standing, tall, ground, style) : []),
-      ...names.shapes,
-      ...setEnds(width, tall, style),
-    ],
+      (night
+        ? 'By night: lamplight on the face, no daylight.'
+        : `Noon light that reaches the room: ${sayLight(room)}.`),
+    shapes: [...(night ? lamplight : daylight), ...names.shapes, ...setEnds(width, tall, style, night)],
   };
 }
 
@@ -74,7 +84,7 @@ function standInBeam(input: StripInput, width: number, tall: number, style: Stri
   const panes = PANES[input.glazing];
   const thick = input.layers.map((layer) => thicknessOf(layer) * grow);
   const glass = (3 + (panes - 1) * 4.5) * grow;
-  const sunward = Math.max(textWidth('noon sun', 'sans', 'regular', style.figure) + 10, tall * 0.72);
+  const sunward = Math.max(textWidth(NOON, 'sans', 'regular', style.figure) + 10, tall * 0.72);
   const roomward = Math.max(width * 0.2, 34);
   const free = width - sunward - roomward - glass - thick.reduce((sum, each) => sum + each, 0);
   const squeeze = free < input.layers.length * 4 ? 0.72 : 1;
@@ -143,6 +153,26 @@ function drawSun(width: number, tall: number, style: StripStyle): readonly Shape
   return [circle(x, y, r, { fill: '#fbe7a8', ...pen }), strokes(rays, { ...pen, cap: 'round' })];
 }
 
+/** From the lamps of the room to the face, which sends it back. */
+function drawLamplight(standing: readonly Standing[], tall: number, ground: Paint): readonly Shape[] {
+  const face = standing[0];
+  if (face === undefined) return [];
+  const to = face.box.x + face.box.width / 2;
+  const fill = { from: { x: to, y: 0, paint: 'sun' }, to: { x: 0, y: 0, paint: ground } } as const;
+  return [rect(0, tall * 0.3, to, tall * 0.5, { fill, opacity: roundOpacity(0.5) })];
+}
+
+function drawMoon(width: number, tall: number, style: StripStyle): readonly Shape[] {
+  const r = tall * 0.16;
+  const [x, y] = [width - r * 2.2, tall * 0.33];
+  const limb = Array.from({ length: 25 }, (_, step) => {
+    const turn = -Math.PI / 2 + (step * Math.PI) / 24;
+    return { x: x + r * Math.cos(turn), y: y + r * Math.sin(turn) };
+  });
+  const inner = [...limb].reverse().map((at) => ({ x: x + (at.x - x) * 0.45, y: at.y }));
+  return [path(outline([...limb, ...inner]), { fill: 'faint', stroke: 'pencil', strokeWidth: style.hair })];
+}
+
 function drawPanes(box: Bounds, panes: number, lowE: boolean, style: StripStyle): readonly Shape[] {
   const breadth = box.width / (panes + (panes - 1) * 0.8);
   const step = panes === 1 ? 0 : (box.width - breadth) / (panes - 1);
@@ -195,11 +225,11 @@ function drawNeedleHoles(
   });
 }
 
-function setEnds(width: number, tall: number, style: StripStyle): readonly Shape[] {
+function setEnds(width: number, tall: number, style: StripStyle, night: boolean): readonly Shape[] {
   const look = { size: style.figure, paint: 'pencil' } as const;
   return [
     text(0, style.figure * 0.85, 'room', look),
-    text(width, tall - style.figure * 0.12, 'noon sun', { ...look, anchor: 'end' }),
+    text(width, tall - style.figure * 0.12, night ? 'night' : NOON, { ...look, anchor: 'end' }),
   ];
 }
 

@@ -38,6 +38,8 @@ export interface StripInput {
   /** Points. Legible from 200 up. */
   readonly width: number;
   readonly detail: 'screen' | 'paper';
+  /** The lamps are on and it is dark outside: no daylight is drawn. */
+  readonly night?: boolean;
   /** What the strip lies on, into which the light fades: `card` unless told. */
   readonly ground?: Paint;
 }

@@ -46,7 +46,10 @@ export function adviseTier(input: AdviseInput): { readonly tier: Tier; readonly 
   const asGood = TIERS.filter((each) => rank(each) >= rank(best) - AS_GOOD);
   const tier = byPurse(input.room.budget ?? null, best, asGood);
   const { title, judgement } = input.tiers[tier];
-  const strengths = sayStrengths(judgement, needs, make, place);
+  const others = TIERS.filter((each) => each !== tier && rank(each) > -STOPPED / 2).map(
+    (each) => input.tiers[each].judgement,
+  );
+  const strengths = sayStrengths(judgement, needs, make, place, others);
   const none = TIERS.every((each) => rank(each) < -STOPPED / 2);
   const lead = none ? 'None of the three is to be made as it is asked for; of them ' : '';
   const answers = `${none ? lead + lower(title) : title} answers ${sayWhat(input.room.use, input.treatment.kind)}`;

@@ -5,23 +5,27 @@ import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
 import { adviseTier } from './advise-tier.ts';
 import type { AdvisedStack } from './advise-tier.ts';
+import { standFor } from './alike-stacks.ts';
 import { makeOf } from './body.ts';
 import { followPurse } from './follow-purse.ts';
+import { keepHonest } from './keep-honest.ts';
 import type { JudgedOpening, JudgedRoom, JudgedTreatment } from './judge-input.ts';
 import { sayAgainst, stopOf } from './left-out.ts';
 import type { Contender } from './left-out.ts';
 import { listCandidates } from './list-candidates.ts';
-import type { Candidate } from './list-candidates.ts';
 import { nameStack } from './name-stack.ts';
+import { pickTiers } from './pick-tiers.ts';
+import type { IsStep } from './pick-tiers.ts';
 import { placeOf } from './place-of-kind.ts';
+import { byScore, compareText } from './ranked-stack.ts';
+import type { Ranked, RankedTiers } from './ranked-stack.ts';
 import { lower } from './say-number.ts';
 import { DARK } from './say-readings.ts';
 import { isStepUp, sayStep } from './say-step.ts';
 import type { Step } from './say-step.ts';
 import { sayStrengths, sayWhat } from './say-why.ts';
 import { effortsFor } from './tier-effort.ts';
-import type { TierEffort } from './tier-effort.ts';
-import { costsOf, MUST_BE_DARK, scoreStack, unaskedDarkness, weighNeeds } from './weigh-needs.ts';
+import { MUST_BE_DARK, onlyDims, scoreStack, unaskedDarkness, weighNeeds } from './weigh-needs.ts';
 import type { Needs } from './weigh-needs.ts';
 
 export interface ChooseInput {
@@ -41,6 +45,8 @@ export interface ChosenStack {
   /** Cloth ids behind the face, room to street. */
   readonly behind: readonly string[];
   readonly why: string;
+  /** The option that it repeats, where no step above that one is worth offering. */
+  readonly sameAs?: Tier;
 }
 
 export interface ChosenStacks {
@@ -50,23 +56,17 @@ export interface ChosenStacks {
   readonly notChosen: ChosenStack | null;
 }
 
-interface Ranked extends Candidate {
-  readonly key: string;
-  readonly judgement: Judgement;
-  readonly score: number;
-  readonly stopped: string | null;
-  /** Nothing speaks against it here that a plainer cloth would not have. */
-  readonly isWise: boolean;
-  readonly darkensUnasked: boolean;
-}
-
 /** May be asked for, but is not thought of by itself (common practice). */
-const UNWISE: readonly string[] = ['napped-in-damp', 'interlining-kitchen', 'interlining-damp', 'more-than-it-needs'];
-
-type Tiers = Readonly<Record<Tier, Ranked>>;
+const UNWISE: readonly string[] = [
+  'napped-in-damp',
+  'interlining-kitchen',
+  'interlining-damp',
+  'more-than-it-needs',
+  'lining-behind-sheer',
+];
 
 /**
- * Chooses three different stacks. A stack with a stop is never one of them. Deterministic: ranked by rounded scores,
+ * Chooses three stacks, or fewer where fewer are honest. A stack with a stop is never one of them. Deterministic: ranked by rounded scores,
  * then by less effort, then by id. A wish about the purse moves what each tier may take. Of stacks that judge alike the one of less effort stands for all.
  */
 export function chooseStacks(input: ChooseInput): ChosenStacks {
@@ -90,8 +90,19 @@ export function chooseStacks(input: ChooseInput): ChosenStacks {
   const mustBeDark = needs.dark >= MUST_BE_DARK;
   const usual = pickTiers(open, wanted, efforts, mustBeDark, stepOf(input, needs));
   const free = open.filter((each) => !given.has(each.key));
-  const chosen = followPurse(input.room.budget ?? null, usual, free, mustBeDark ? DARK : null);
-  const explained = (tier: Tier): ChosenStack => explain(tier, chosen, usual[tier], input, needs);
+  const moved = followPurse(input.room.budget ?? null, usual, free, mustBeDark ? DARK : null);
+  const { tiers: chosen, same } = keepHonest(
+    moved,
+    wanted,
+    (stack, before) => idleOf(stack, before, input, needs) !== null,
+  );
+  const explained = (tier: Tier): ChosenStack => {
+    const repeats = same[tier];
+    if (repeats === undefined) return explain(tier, chosen, usual[tier], input, needs);
+    const { as, instead } = repeats;
+    const why = idleOf(instead, chosen[as], input, needs) ?? '';
+    return { behind: chosen[as].behind.map((cloth) => cloth.id), why: `Nothing more is offered. ${why}`, sameAs: as };
+  };
   const stacks = { good: explained('good'), better: explained('better'), best: explained('best') };
   return { stacks, advised: advise(chosen, input), notChosen: nearest(ranked, chosen, input) };
 }
@@ -121,39 +132,9 @@ function rankCandidates(input: ChooseInput, needs: Needs): readonly Ranked[] {
   return [...unlike].sort(byScore);
 }
 
-function byScore(a: Ranked, b: Ranked): number {
-  return b.score - a.score || a.effort - b.effort || compareText(a.key, b.key);
-}
-
 /** Two stacks that read alike in everything are one choice. */
 function sameJudgement(a: Ranked, b: Ranked): boolean {
   return JSON.stringify([a.judgement.readings, a.stopped]) === JSON.stringify([b.judgement.readings, b.stopped]);
-}
-
-function pickAny(open: readonly Ranked[]): Ranked {
-  const [first] = open;
-  if (first === undefined) throw new Error('no stack without a stop is left to choose from');
-  return first;
-}
-
-/** What a client would notice between two stacks that read alike in every word. */
-const NOTICED = { warmth: 0.02, fade: 0.06, body: 0.5 } as const;
-
-/** Of stacks that a client could not tell apart the one of least effort; `ranked` keeps its order. */
-function standFor(ranked: readonly Ranked[]): readonly Ranked[] {
-  return ranked.filter((each) => !ranked.some((other) => other.effort < each.effort && readsAlike(each, other)));
-}
-
-function readsAlike(a: Ranked, b: Ranked): boolean {
-  const [x, y] = [a.judgement, b.judgement];
-  const against = ({ advice }: Judgement): string =>
-    advice.flatMap(({ level, rule }) => (level === 'caution' || costsOf(rule) > 0 ? [rule] : [])).join();
-  const words = (judgement: Judgement): string => READING_NAMES.map((name) => judgement.words[name].words).join();
-  return (
-    words(x) === words(y) &&
-    against(x) === against(y) &&
-    (['warmth', 'fade', 'body'] as const).every((name) => Math.abs(x.readings[name] - y.readings[name]) < NOTICED[name])
-  );
 }
 
 /** Where the first list has fewer than `least`, the first of the next ones are added. */
@@ -165,10 +146,6 @@ function fillUp(lists: readonly (readonly Ranked[])[], least: number): readonly 
   return open.sort(byScore);
 }
 
-const READING_NAMES = ['light', 'colour', 'warmth', 'fade', 'body'] as const;
-
-type IsStep = (before: Ranked, after: Ranked) => boolean;
-
 function stepOf(input: ChooseInput, needs: Needs): IsStep {
   const [make, place] = [makeOf(input.treatment), placeOf(input.treatment.kind)];
   // A wish that is added later opens no other step.
@@ -177,58 +154,8 @@ function stepOf(input: ChooseInput, needs: Needs): IsStep {
     after.score >= before.score || isStepUp(before.judgement, after.judgement, usual, make, place);
 }
 
-function compareText(a: string, b: string): number {
-  if (a === b) return 0;
-  return a < b ? -1 : 1;
-}
-
-/** `open` is ranked, best first. Each tier takes the best of its effort that no tier has and that takes more than the one before. */
-function pickTiers(
-  open: readonly Ranked[],
-  wanted: readonly Tier[],
-  efforts: TierEffort,
-  mustBeDark: boolean,
-  isStep: IsStep,
-): Tiers {
-  const used = new Set<string>();
-  let before = -1;
-  let lightBefore = Infinity;
-  let last: Ranked | null = null;
-  const pick = (tier: Tier, place: number): Ranked => {
-    const [from, to] = efforts[tier];
-    const free = open.filter((each) => !used.has(each.key));
-    // A tier leaves enough above it for those that follow.
-    const after = wanted.length - 1 - place;
-    const leaves = (each: Ranked): boolean => free.filter((other) => other.effort > each.effort).length >= after;
-    const more = free.filter((each) => each.effort > before && leaves(each));
-    const steps = more.filter((each) => last === null || isStep(last, each));
-    const above = steps.length > 0 ? steps : more;
-    const fitting = above.filter((each) => each.effort >= from && each.effort <= to);
-    // Where it must be dark, best is never lighter than better.
-    const asDark = (most: number): Ranked | undefined => fitting.find((each) => each.judgement.readings.light <= most);
-    const darkest = mustBeDark && tier === 'best' ? (asDark(lightBefore) ?? asDark(DARK)) : undefined;
-    const least = [...above].sort((a, b) => a.effort - b.effort)[0];
-    const found = darkest ?? fitting[0] ?? least ?? free[0] ?? pickAny(open);
-    used.add(found.key);
-    before = found.effort;
-    last = found;
-    lightBefore = found.judgement.readings.light;
-    return found;
-  };
-  const picked = new Map(wanted.map((tier, place) => [tier, pick(tier, place)]));
-  // A tier that is given stands for itself.
-  const taken = (tier: Tier): Ranked => picked.get(tier) ?? pickAny(open);
-  const [good, better, best] = [taken('good'), taken('better'), taken('best')];
-  if (wanted.length < TIERS.length || isStep(better, best)) return { good, better, best };
-  // Nothing rises above better: where something lies between good and it, that is better, and it is best.
-  const between = open.find(
-    (each) => each.effort > good.effort && each.effort < better.effort && isStep(good, each) && isStep(each, better),
-  );
-  return between === undefined ? { good, better, best } : { good, better: between, best: better };
-}
-
 /** The first by what it does; each that follows by what it adds to the one before. */
-function explain(tier: Tier, chosen: Tiers, usual: Ranked, input: ChooseInput, needs: Needs): ChosenStack {
+function explain(tier: Tier, chosen: RankedTiers, usual: Ranked, input: ChooseInput, needs: Needs): ChosenStack {
   const stack = chosen[tier];
   const before = TIERS[TIERS.indexOf(tier) - 1];
   const [make, place] = [makeOf(input.treatment), placeOf(input.treatment.kind)];
@@ -241,6 +168,20 @@ function explain(tier: Tier, chosen: Tiers, usual: Ranked, input: ChooseInput, n
   return { behind: stack.behind.map((cloth) => cloth.id), why: `${why}${sayPurse(stack, usual, input)}` };
 }
 
+/** Why a stack is no step worth offering after another; null where it is one. */
+function idleOf(stack: Ranked, before: Ranked, { face, room, treatment }: ChooseInput, needs: Needs): string | null {
+  const [make, place] = [makeOf(treatment), placeOf(treatment.kind)];
+  const name = nameStack(face, stack.behind);
+  const unwise = stack.judgement.advice.find(({ rule }) => UNWISE.includes(rule));
+  if (unwise?.rule === 'more-than-it-needs') return `${name} is ${lower(unwise.says)}`;
+  if (unwise !== undefined) return unwise.says;
+  // A dim-out against the sun is a step that many take; a blackout has to be asked for.
+  if (stack.darkensUnasked && !onlyDims(stack.behind))
+    return `${name} darkens ${sayWhat(room.use, treatment.kind)}, and nobody asked for darkness.`;
+  if (isStepUp(before.judgement, stack.judgement, needs, make, place)) return null;
+  return `${name} takes more cloth or work and adds little that is asked here.`;
+}
+
 /** What the wish about the purse changed; nothing where it changed nothing. */
 function sayPurse(stack: Ranked, usual: Ranked, { face }: ChooseInput): string {
   const name = lower(nameStack(face, usual.behind));
@@ -248,7 +189,7 @@ function sayPurse(stack: Ranked, usual: Ranked, { face }: ChooseInput): string {
   return stack.effort > usual.effort ? ` A step up from ${name}, as was wished.` : '';
 }
 
-function advise(chosen: Tiers, input: ChooseInput): ChosenStacks['advised'] {
+function advise(chosen: RankedTiers, input: ChooseInput): ChosenStacks['advised'] {
   const asked = (tier: Tier): AdvisedStack => ({
     behind: chosen[tier].behind,
     title: nameStack(input.face, chosen[tier].behind),
@@ -264,7 +205,7 @@ function advise(chosen: Tiers, input: ChooseInput): ChosenStacks['advised'] {
 }
 
 /** The best of those left out, and what spoke against it. */
-function nearest(ranked: readonly Ranked[], chosen: Tiers, input: ChooseInput): ChosenStack | null {
+function nearest(ranked: readonly Ranked[], chosen: RankedTiers, input: ChooseInput): ChosenStack | null {
   const winners = TIERS.map((tier) => chosen[tier]);
   const taken = [
     ...winners.map((winner) => winner.key),

@@ -25,7 +25,7 @@ export interface Glass {
   };
 }
 
-const EN_14501 = 'reference glazing of EN 14501 (from memory)';
+const EN_14501 = 'of EN 14501 (from memory)';
 
 export const GLASS: Readonly<Record<Glazing, Glass>> = {
   single: {
@@ -38,7 +38,7 @@ export const GLASS: Readonly<Record<Glazing, Glass>> = {
     rests: {
       visible: 'generic 3 mm clear glass in diffuse light, open glass data of a national laboratory',
       uv: 'reckoned from the spectrum of generic 3 mm clear glass',
-      gAndU: `${EN_14501} A`,
+      gAndU: `reference glazing A ${EN_14501}`,
     },
   },
   double: {
@@ -51,7 +51,7 @@ export const GLASS: Readonly<Record<Glazing, Glass>> = {
     rests: {
       visible: 'two generic 3 mm clear panes composed',
       uv: 'two generic 3 mm clear panes composed',
-      gAndU: `${EN_14501} B`,
+      gAndU: `reference glazing B ${EN_14501}`,
     },
   },
   'double-low-e': {
@@ -61,7 +61,7 @@ export const GLASS: Readonly<Record<Glazing, Glass>> = {
     U: 1.2,
     solarTransmittance: 0.49,
     solarReflectanceRoom: 0.27,
-    rests: { visible: 'typical, assumed', uv: 'typical, assumed', gAndU: `${EN_14501} C` },
+    rests: { visible: 'typical, assumed', uv: 'typical, assumed', gAndU: `reference glazing C ${EN_14501}` },
   },
   triple: {
     visible: { transmittance: 0.55, reflectance: 0.3 },

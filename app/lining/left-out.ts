@@ -48,7 +48,8 @@ export function sayAgainst(left: Contender, chosen: readonly Contender[], contes
   const { needs, treatment, use } = contest;
   const place = placeOf(treatment.kind);
   const darkens = (each: Contender): boolean => each.behind.some(isDarkCloth);
-  if (place === 'window' && needs.dark === 0 && darkens(left) && !chosen.some(darkens))
+  const takesLight = place === 'window' || (place === 'top' && makeOf(treatment) !== 'flat');
+  if (takesLight && needs.dark === 0 && darkens(left) && !chosen.some(darkens))
     return `it darkens ${sayWhat(use, treatment.kind)}, and nobody asked for darkness.`;
   const against = speaksAgainst(left, chosen);
   if (against !== undefined) return lower(against.says);

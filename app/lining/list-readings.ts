@@ -3,7 +3,7 @@ import { GRAMS_PER_OUNCE } from '#shared/weight.ts';
 import type { JudgeInput } from './judge-input.ts';
 import { isUnlit, reckonStack } from './reckon-stack.ts';
 import type { Reckoned } from './reckon-stack.ts';
-import { AS_BY_NIGHT, NEARLY_AS_BY_NIGHT, sayReadings } from './say-readings.ts';
+import { AS_BY_NIGHT, HEAT_BEHIND, NEARLY_AS_BY_NIGHT, sayReadings } from './say-readings.ts';
 import { showWorking } from './show-working.ts';
 import { SUMMER_ERROR } from './summer.ts';
 import type { Range } from './warmth.ts';
@@ -101,7 +101,10 @@ export function listReadings(input: JudgeInput): readonly ToldReading[] {
       label: 'heat loss saved',
       unit: '',
       ...at((warmth.saved[0] + warmth.saved[1]) / 2, warmth.saved),
-      rests: 'of the loss through the glass, while drawn',
+      rests:
+        words.warmth.words === HEAT_BEHIND
+          ? 'of the loss through the glass, while drawn and with the heat off; while it runs its heat stays behind the cloth'
+          : 'of the loss through the glass, while drawn',
       step: 'heat-saved',
     },
     {

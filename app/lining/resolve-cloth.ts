@@ -1,9 +1,20 @@
 /** Cloth by its id, and cloth with every value that a judgement needs: what was missing is typical and said so. */
 import { LIGHT_BANDS } from '#shared/cloth.ts';
-import type { BackCloth, Cloth, ClothSpectra, FaceCloth, LightBand, Optics, SourcedValue } from '#shared/cloth.ts';
+import type {
+  BackCloth,
+  Cloth,
+  ClothSpectra,
+  FaceCloth,
+  Hand,
+  LightBand,
+  Optics,
+  SourcedValue,
+} from '#shared/cloth.ts';
 import { visibleShare, xyzOfHex } from './colour.ts';
 import type { Layer } from './compose-layers.ts';
 import { STIFFNESS_OF_HAND } from './hand.ts';
+import { nameLiningWeight } from './lining-weight.ts';
+import type { LiningWeight } from './lining-weight.ts';
 import { BANDS_NM } from './observer.ts';
 import { StackFault } from './stack-fault.ts';
 import { isGenericId, OFF_WHITE, STARTER_CLOTH } from './starter-cloth.ts';
@@ -93,11 +104,21 @@ export function fillCloth(cloth: Cloth): FilledCloth {
     within: isTold(cloth, 'visible', 'transmittance') ? (cloth.transmittanceWithin ?? null) : null,
     weight: weight.gramsPerM2,
     thickness: cloth.thickness ?? typical.thickness,
-    stiffness: cloth.hand === undefined ? typical.stiffness : STIFFNESS_OF_HAND[cloth.hand],
+    stiffness: cloth.hand === undefined ? stiffnessOf(cloth, weight.gramsPerM2) : STIFFNESS_OF_HAND[cloth.hand],
     shade: shadeOf(cloth),
     assumed: listAssumed(cloth, seen !== null, weight.assumed),
   };
 }
+
+/** Among woven linings 7 oz a square yard is firm by its make and not by its weight alone, 10 a luxury weight (common practice). */
+function stiffnessOf(cloth: Cloth, weight: number): number {
+  const { stiffness } = typicalValues(cloth);
+  if (cloth.role !== 'lining' || cloth.family !== 'standard') return stiffness;
+  const hand = HAND_OF_WEIGHT[nameLiningWeight(weight)];
+  return hand === undefined ? stiffness : STIFFNESS_OF_HAND[hand];
+}
+
+const HAND_OF_WEIGHT: Readonly<Partial<Record<LiningWeight, Hand>>> = { firm: 'firm', luxury: 'medium' };
 
 function listAssumed(cloth: Cloth, seen: boolean, weight: boolean): AssumedValue[] {
   const { sources } = cloth;

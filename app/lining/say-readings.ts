@@ -48,13 +48,17 @@ export const WARMTH_WORDS: readonly Step[] = [
 ];
 
 export const FADES_LITTLE = 'nearly all kept off';
-/** Each at the least what it says, by the whole per cent that is printed beside it. */
+/** Each at the least what it says, or nearly where it is short of it by three hundredths or four, by the whole per cent that is printed beside it. */
 export const FADE_WORDS: readonly Step[] = [
   { from: 0.945, words: FADES_LITTLE },
   { from: 0.895, words: 'nine tenths kept off' },
+  { from: 0.865, words: 'nearly nine tenths kept off' },
   { from: 0.795, words: 'four fifths kept off' },
   { from: 0.745, words: 'three quarters kept off' },
+  { from: 0.715, words: 'nearly three quarters kept off' },
   { from: 0.655, words: 'two thirds kept off' },
+  { from: 0.615, words: 'nearly two thirds kept off' },
+  { from: 0.535, words: 'over half kept off' },
   { from: 0.495, words: 'half kept off' },
   { from: 0.02, words: 'slowed' },
   { from: 0, words: 'not slowed' },
@@ -166,6 +170,14 @@ const OFF_WHITE_RESTS = 'interlining is off-white, so the face looks a little wa
 export function sayShift(shift: number, warmer: boolean): string {
   const step = SHIFT_STEPS.find((each) => shift >= each.from);
   return (warmer ? step?.words : step?.cooler) ?? 'true';
+}
+
+/** `clearly tints`: how much of a lining's colour daylight lends the face. */
+export function sayTint(shift: number): string {
+  const [clear, plain, slight] = SHIFT_STEPS;
+  if (shift >= (clear?.from ?? 0)) return 'clearly tints';
+  if (shift >= (plain?.from ?? 0)) return 'tints';
+  return shift >= (slight?.from ?? 0) ? 'faintly tints' : 'hardly tints';
 }
 
 function sayWarmth(r: Reckoned): ReadingWords {

@@ -66,7 +66,7 @@ function losses(before: Step, after: Step, needs: Needs, make: MakeKind, place: 
   if (name === undefined) return null;
   if (name !== 'body') return sayNeed(name, after.judgement, make);
   const fuller = after.judgement.readings.body > before.judgement.readings.body;
-  return fuller ? 'fuller than it hangs best' : 'thinner than it hangs best';
+  return fuller ? 'a bulkier hang' : 'a thinner hang';
 }
 
 function needsApart(

@@ -60,8 +60,20 @@ const MISSED = 2;
 /** Rules that speak of a lining where light does not matter. */
 const HANGS_BETTER: readonly string[] = ['light-lining-suits-make', 'more-than-it-needs'];
 
-/** The two things this stack does most of what is asked, and the daylight that it costs where daylight is asked. */
-export function sayStrengths(judgement: Judgement, needs: Needs, make: MakeKind, place: Place = 'window'): string {
+/** What another option does so much more is no reason for this one. */
+const OUTDONE = 0.06;
+
+/**
+ * The two things this stack does most of what is asked, and the daylight that it costs where daylight is asked. Beside
+ * `others` on the table, things that one of them does clearly more are left out, as long as anything is left to say.
+ */
+export function sayStrengths(
+  judgement: Judgement,
+  needs: Needs,
+  make: MakeKind,
+  place: Place = 'window',
+  others: readonly Judgement[] = [],
+): string {
   const met = meetNeeds(judgement, make, place);
   const { words } = judgement;
   if (place === 'board') return `${words.body.words} over its board`;
@@ -81,13 +93,19 @@ export function sayStrengths(judgement: Judgement, needs: Needs, make: MakeKind,
   // Beside what a room asks most, what it hardly asks is no reason.
   const weight = (name: NeedName): number => needs[name] * met[name];
   const most = Math.max(0, ...merits.map(weight));
-  const reasons = merits.filter((name) => weight(name) >= LEAST_BESIDE * most || name === 'privacy');
+  const theirs = others.map((other) => meetNeeds(other, make, place));
+  const outdone = (name: NeedName): boolean => theirs.some((other) => other[name] > met[name] + OUTDONE);
+  const enough = merits.filter((name) => weight(name) >= LEAST_BESIDE * most || name === 'privacy');
+  const own = merits.filter((name) => !outdone(name));
+  const beside = enough.filter((name) => own.includes(name));
+  const reasons = [beside, own, enough].find((names) => names.length > 0) ?? [];
   const told = (reasons.length > 0 ? reasons : asked.slice(0, 1)).map((name) => sayNeed(name, judgement, make));
   const unlike = told.filter((text, i) => told.indexOf(text) === i);
   // A wish of the room's own is answered by name.
   const wish = merits.includes('privacy') ? unlike.indexOf(sayNeed('privacy', judgement, make)) : -1;
   const strengths = sayList(wish < 2 ? unlike.slice(0, 2) : [unlike[0] ?? '', unlike[wish] ?? '']);
-  return dark && needs.daylight >= MISSED ? `${strengths}, but ${words.light.words} by day` : strengths;
+  const lighter = others.length === 0 || others.some((other) => other.words.light.words !== words.light.words);
+  return dark && lighter && needs.daylight >= MISSED ? `${strengths}, but ${words.light.words} by day` : strengths;
 }
 
 /** `: glows by day, against dim`: the need that the first meets most above the second, by name when no word tells them apart. */
@@ -125,6 +143,13 @@ function sayKept(share: number): string {
   return share < 0.0095 ? 'hardly any' : sayAbout(share, '.');
 }
 
+/** Light in words that can stand in a list of things. */
+const BY_DAY: Readonly<Record<string, string>> = {
+  'lets the daylight in': 'the daylight let in',
+  'lights up': 'a window that lights up by day',
+  glows: 'a window that glows by day',
+};
+
 const COLOUR_WORDS: Readonly<Record<string, string>> = {
   [AS_BY_NIGHT]: 'the same by day and by night',
   [NEARLY_AS_BY_NIGHT]: 'almost the same by day and by night',
@@ -140,7 +165,7 @@ export function sayNeed(name: NeedName, { readings, words }: Judgement, make: Ma
   switch (name) {
     case 'dark':
     case 'daylight':
-      return `${words.light.words} by day`;
+      return BY_DAY[words.light.words] ?? `${words.light.words} by day`;
     case 'colour':
       return COLOUR_WORDS[words.colour.words] ?? `colours ${words.colour.words} by day`;
     case 'warmth':

@@ -84,5 +84,8 @@ export function fitShare(shape: Spectrum, share: number, ceiling: Spectrum): Spe
     if (visibleShare(softened(middle)) > share) weak = middle;
     else strong = middle;
   }
-  return softened(strong);
+  // Where the ceiling takes the top of the shape, no strength leaves little enough: the rest is scaled.
+  const found = softened(strong);
+  const got = visibleShare(found);
+  return got > share ? found.map((s) => (s * share) / got) : found;
 }

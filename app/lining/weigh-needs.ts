@@ -156,15 +156,23 @@ function costOf({ rule, level }: Advice): number {
 
 /** What a dark lining takes where nobody asked for darkness; on a flat board it hides the line of the glass and takes nothing. */
 export function unaskedDarkness(needs: Needs, behind: readonly BackCloth[], make: MakeKind, place: Place): number {
-  const families = behind.flatMap((cloth) => (cloth.role === 'lining' ? [cloth.family] : []));
+  const families = liningsOf(behind);
   const dark = families.some((family) => DARK_FAMILIES.includes(family));
   if (place === 'top') return dark && make !== 'flat' ? UNASKED_DARK_COST / 2 : 0;
   if (place === 'away' || place === 'board') return 0;
   if (families.includes('black-sateen') && needs.dark < MUST_BE_DARK) return UNASKED_BLACK_COST;
   if (needs.dark > 0 || !dark) return 0;
   // What has to hide the room by night may dim it.
-  const dims = families.every((family) => !DARK_FAMILIES.includes(family) || family === 'dim-out');
-  return needs.privacy > 0 && dims ? UNASKED_DARK_COST / 2 : UNASKED_DARK_COST;
+  return needs.privacy > 0 && onlyDims(behind) ? UNASKED_DARK_COST / 2 : UNASKED_DARK_COST;
+}
+
+/** None of its linings is darker than a dim-out. */
+export function onlyDims(behind: readonly BackCloth[]): boolean {
+  return liningsOf(behind).every((family) => !DARK_FAMILIES.includes(family) || family === 'dim-out');
+}
+
+function liningsOf(behind: readonly BackCloth[]): readonly LiningFamily[] {
+  return behind.flatMap((cloth) => (cloth.role === 'lining' ? [cloth.family] : []));
 }
 
 function share(value: number): number {

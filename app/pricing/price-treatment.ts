@@ -12,7 +12,7 @@ import { checkTreatment } from '#app/estimating/estimate-treatment.ts';
 import { adviseTier } from '#app/lining/advise-tier.ts';
 import type { AdvisedStack } from '#app/lining/advise-tier.ts';
 import { chooseStacks } from '#app/lining/choose-stacks.ts';
-import type { ChosenStacks } from '#app/lining/choose-stacks.ts';
+import type { ChosenStack, ChosenStacks } from '#app/lining/choose-stacks.ts';
 import { describeStack } from '#app/lining/describe-stack.ts';
 import { insistOn } from '#app/lining/insist-on.ts';
 import type { PlannedTreatment } from '#app/plan/planned-treatment.ts';
@@ -99,6 +99,10 @@ function asOption(tier: TierResult, pricing: JobPricing): AdvisedStack {
   return { behind: behindOf(pricing, tier.stack.behind), title: tier.title, judgement: tier.judgement };
 }
 
+function whyOf({ why, sameAs }: ChosenStack): TierResult['chosen'] {
+  return sameAs === undefined ? { why } : { why, sameAs };
+}
+
 type TreatmentPlace = Omit<PlannedTreatment, 'takeoff' | 'cuts'>;
 
 function priceTier(
@@ -119,7 +123,7 @@ function priceTier(
   pricing.planned[tier].push({ ...place, takeoff: estimate.takeoff, cuts: made.cuts });
   return {
     stack,
-    chosen: given ? null : { why: chosen.stacks[tier].why },
+    chosen: given ? null : whyOf(chosen.stacks[tier]),
     title: nameStack(face, behind),
     says: describeStack({ face, behind, judgement }),
     takeoff: estimate.takeoff,

@@ -51,7 +51,10 @@ export function collectNotes(job: Job, windows: readonly ListedWindow[]): Collec
 function addNote(notes: readonly PaperNote[], note: PaperNote): PaperNote[] {
   const same = notes.findIndex(({ about, level }) => about === note.about && level === note.level);
   if (same < 0) return [...notes, note];
-  return notes.map((each, i) => (i === same ? { ...each, says: `${each.says} ${note.says}` } : each));
+  return notes.map((each, i) => {
+    if (i !== same) return each;
+    return { ...each, says: `${each.says} ${note.says}`, parts: [...(each.parts ?? [each.says]), note.says] };
+  });
 }
 
 /** Stops first, then cautions, then what a client has to know, in the order of the windows. */

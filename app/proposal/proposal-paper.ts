@@ -22,10 +22,10 @@ export interface PaperOption {
   /** `in Fern plain`, where the options of a window are not all of one cloth; else null. */
   readonly cloth: string | null;
   readonly says: string;
-  /** Both null for what hangs at no window: a bed skirt, a shower curtain. */
+  /** Both null for what hangs at no window (a bed skirt, a shower curtain), and where it is the same as an option before it. */
   readonly litWindow: Drawing | null;
   readonly strip: Drawing | null;
-  /** Two to five: `light`, `glows`, `about 9 %`. */
+  /** Two to five: `light`, `glows`, `about 9 %`; none where it is the same as an option before it. */
   readonly readings: readonly PaperReading[];
   /** `$1,284.00`. */
   readonly price: string;
@@ -44,8 +44,10 @@ export interface PaperReading {
 export interface PaperNote {
   readonly about: string;
   readonly says: string;
-  /** `stop`: it should not be made so, said before the options. `caution`: said under them, whatever the room. */
+  /** `stop`: it should not be made so, said before the options. `caution`: said under them, before the others. */
   readonly level?: 'stop' | 'caution';
+  /** What it says piece by piece, where it says several things. */
+  readonly parts?: readonly string[];
 }
 
 /** One treatment of one opening: its place in the room, three options, what to heed about it alone. */

@@ -59,18 +59,27 @@ function writeOption(input: WindowInput, tier: Tier, saysCloth: boolean): PaperO
   const made = window.result.tiers[tier];
   const stack = stackOf(job, made);
   const atWindow = hangsAtWindow(window.treatment);
-  return {
+  const { tierNames } = job.proposal;
+  const head = {
     tier,
-    tierName: job.proposal.tierNames[tier],
+    tierName: tierNames[tier],
     advice: window.result.advised.tier === tier ? 'our advice for this room' : null,
-    title: made.title,
     cloth: saysCloth ? `in ${stack.face.name}` : null,
+    price: made.price === null ? NO_PRICE : speech.money(made.price.total),
+    priceNote: 'before tax',
+  };
+  const same = made.chosen?.sameAs;
+  if (made.chosen !== null && same !== undefined) {
+    const title = `The same as ${tierNames[same]}`;
+    return { ...head, title, says: typeset(made.chosen.why), litWindow: null, strip: null, readings: [] };
+  }
+  return {
+    ...head,
+    title: made.title,
     says: typeset(sayOption(input, tier)),
     litWindow: showLitWindow(stack, made, job, window.opening, window.treatment),
     strip: atWindow ? showStrip(stack, made, window.opening) : null,
     readings: atWindow ? sayReadings(made, window.treatment.kind) : [sayBody(made), sayCare(stack)],
-    price: made.price === null ? NO_PRICE : speech.money(made.price.total),
-    priceNote: 'before tax',
   };
 }
 

@@ -34,6 +34,16 @@ export function writeWorking(job: Job, result: JobResult, window: ListedWindow, 
       },
       ...TIERS.map((tier) => {
         const made = tiers[tier];
+        const same = made.chosen?.sameAs;
+        if (made.chosen !== null && same !== undefined) {
+          const { tierNames } = job.proposal;
+          return {
+            title: `${tierNames[tier]}: the same as ${tierNames[same]}`,
+            says: [made.chosen.why],
+            tables: [],
+            steps: [],
+          };
+        }
         return {
           title: `${job.proposal.tierNames[tier]}: ${made.title}`,
           says: sayOption(made, job, speech),
@@ -41,7 +51,7 @@ export function writeWorking(job: Job, result: JobResult, window: ListedWindow, 
           steps: made.working.filter((step) => !shared.has(keyOf(step))).map(stepText),
         };
       }),
-    ].filter((option) => option.tables.length > 0 || option.steps.length > 0),
+    ].filter((option) => option.tables.length > 0 || option.steps.length > 0 || option.says.length > 0),
   };
 }
 

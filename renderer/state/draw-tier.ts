@@ -108,6 +108,7 @@ export function drawTierStrip(input: DrawnTierInput): Drawing | null {
     needleHoles: input.tier.judgement.advice.some(
       (advice) => advice.rule.includes('needle') && advice.level !== 'praise',
     ),
+    night: input.sky === null,
     width: input.width,
     detail: 'screen',
     ground: 'card',

@@ -57,7 +57,16 @@ const words = z.strictObject({ words: z.string(), figure: z.string(), rests: z.s
 
 const tier = z.strictObject({
   stack: z.strictObject({ face: z.string(), behind: z.array(z.string()) }),
-  chosen: z.strictObject({ why: z.string() }).nullable().describe('Not null when the lining engine chose the stack.'),
+  chosen: z
+    .strictObject({
+      why: z.string(),
+      sameAs: z
+        .enum(TIERS)
+        .optional()
+        .describe('The option that it repeats, where no step above that one is worth offering.'),
+    })
+    .nullable()
+    .describe('Not null when the lining engine chose the stack.'),
   title: z.string(),
   says: z.string(),
   takeoff: z.array(takeoff),

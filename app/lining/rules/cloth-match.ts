@@ -25,7 +25,7 @@ export const MATCH_RULES: readonly Rule[] = [
     when: (f) => f.contentClash !== null,
     says: (f) =>
       `The lining (${lower(f.contentClash ?? '')}) is of other fibres than the face: layers that shrink differently pucker at the hem, so wash or steam a sample of both before cutting.`,
-    rests: `${COMMON}: a cotton face wants cotton behind it, a blend a blend; difference in shrinkage puckers a hem`,
+    rests: `${COMMON}: a cotton face wants cotton behind it, a blend a blend, and polyester hardly shrinks where cotton does; difference in shrinkage puckers a hem`,
   },
   {
     id: 'seams-in-sheer',

@@ -17,12 +17,12 @@ const LIMP_FLAT = 2.2;
 /** Rooms that daylight should come into (common practice). */
 const LIGHT_ROOMS: readonly RoomUse[] = ['bath', 'kitchen', 'sunroom'];
 const BADLY: Readonly<Record<MakeKind, string>> = {
-  gathered: 'gathers',
-  pleated: 'pleats and gathers',
-  waved: 'waves',
-  flat: 'hangs',
-  swagged: 'swags',
-  folded: 'folds',
+  gathered: 'gathers badly',
+  pleated: 'pleats and gathers badly',
+  waved: 'makes poor waves',
+  flat: 'hangs badly',
+  swagged: 'swags badly',
+  folded: 'folds badly',
 };
 
 /** How it gathers, folds and hangs. */
@@ -33,7 +33,7 @@ export const MAKE_RULES: readonly Rule[] = [
     level: 'caution',
     where: ANYWHERE,
     when: (f) => f.blackout && f.make !== 'flat' && stiffest(f.r.layers) >= STIFF,
-    says: (f) => `This blackout is stiff: it ${BADLY[f.make]} badly. A soft blackout folds like cloth.`,
+    says: (f) => `This blackout is stiff: it ${BADLY[f.make]}. A soft blackout folds like cloth.`,
     rests: `${COMMON}: three-pass blackout suits flat things; in pleats it is a caution, not a stop`,
   },
   {
@@ -74,6 +74,7 @@ export const MAKE_RULES: readonly Rule[] = [
     id: 'bulky-shade',
     cause: 'stiffness',
     level: 'caution',
+    costs: 0.25,
     when: (f) => f.shade !== null && (f.heavyInterlining || f.r.layers.length > 3),
     says: () => 'So thick a stack folds up badly in a shade and hangs deep over the glass when raised.',
     rests: `${COMMON}: a Roman shade takes a light interlining`,

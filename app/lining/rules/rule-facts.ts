@@ -111,9 +111,9 @@ const STRONG_SUN: readonly Facing[] = ['E', 'SE', 'S', 'SW', 'W'];
 /** Rooms that are darkened for sleep or pictures (common practice). */
 const DARK_ROOMS: readonly RoomUse[] = ['bedroom', 'nursery', 'child', 'media'];
 const CHILD_ROOMS: readonly RoomUse[] = ['nursery', 'child'];
-/** Cotton enough to rot in the sun, and to want cotton behind it, in per cent. */
+/** Cotton enough to rot in the sun, in per cent; and enough of one fibre to want the same behind it. */
 const MOSTLY_COTTON = 50;
-const ALL_COTTON = 95;
+const ALL_OF_ONE = 95;
 /** Of each fibre, in per cent, to call a cloth a cotton and polyester blend. */
 const BLEND = 15;
 const FIRM: readonly LiningWeight[] = ['firm', 'luxury'];
@@ -224,12 +224,16 @@ function findShrinkageClash(face: FaceCloth, behind: readonly Cloth[]): RuleFact
   return null;
 }
 
-/** An all-cotton face wants cotton behind it, a cotton and polyester face a blend; of other faces the trade says nothing. */
+/**
+ * An all-cotton face wants cotton behind it, a cotton and polyester face a blend, and what is all polyester hardly shrinks
+ * where cotton does (from memory); of other faces the trade says nothing.
+ */
 function clashes(face: Cloth, lining: Cloth): boolean {
   if (face.content === null || lining.content === null) return false;
   // Where both were measured their shrinkage tells more than their content.
   if (face.shrinkage !== undefined && lining.shrinkage !== undefined) return false;
-  if (share(face.content, 'cotton') >= ALL_COTTON) return share(lining.content, 'cotton') < ALL_COTTON;
+  if (share(face.content, 'cotton') >= ALL_OF_ONE) return share(lining.content, 'cotton') < ALL_OF_ONE;
   const blend = (c: Content): boolean => share(c, 'cotton') >= BLEND && share(c, 'polyester') >= BLEND;
+  if (share(face.content, 'polyester') >= ALL_OF_ONE) return share(lining.content, 'cotton') >= ALL_OF_ONE;
   return blend(face.content) && !blend(lining.content);
 }

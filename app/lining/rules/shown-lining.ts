@@ -1,4 +1,4 @@
-import { DEEP_SHIFT } from '../say-readings.ts';
+import { DEEP_SHIFT, sayTint } from '../say-readings.ts';
 import { mayInterline } from './interlining.ts';
 import { AT_GLASS, COMMON } from './rule.ts';
 import type { Rule } from './rule.ts';
@@ -12,7 +12,7 @@ export const SHOWN_LINING_RULES: readonly Rule[] = [
     where: ['top'],
     when: (f) => (f.r.tailShift?.shift ?? 0) >= DEEP_SHIFT,
     says: (f) =>
-      `The contrast lining shows on the tails, as it should; by day it tints their face (colour difference ${f.r.say.fixed(f.r.tailShift?.shift ?? 0, 1)}).`,
+      `The contrast lining shows on the tails, as it should; by day it ${sayTint(f.r.tailShift?.shift ?? 0)} their face (colour difference ${f.r.say.fixed(f.r.tailShift?.shift ?? 0, 1)}).`,
     rests: `${COMMON}: coloured linings are chosen where they show; colour difference computed by spectra estimated from the colours`,
   },
   {

@@ -1,3 +1,4 @@
+import { sayTint } from '../say-readings.ts';
 import { mayInterline } from './interlining.ts';
 import type { Rule } from './rule.ts';
 import { AT_GLASS, COMMON } from './rule.ts';
@@ -23,7 +24,7 @@ export const TRUE_COLOUR_RULES: readonly Rule[] = [
     where: AT_GLASS,
     when: (f) => f.colouredLining && !f.ivoryLining && !f.nearlyDark,
     says: (f) =>
-      `By day the coloured lining tints the face: colour difference ${f.r.say.fixed(f.r.readings.colourShift, 1)}, against ${f.r.say.fixed(f.r.shiftIfWhite ?? f.r.readings.colourShift, 1)} with white.`,
+      `By day the coloured lining ${sayTint(f.r.readings.colourShift)} the face: colour difference ${f.r.say.fixed(f.r.readings.colourShift, 1)}, against ${f.r.say.fixed(f.r.shiftIfWhite ?? f.r.readings.colourShift, 1)} with white.`,
     rests: 'computed colour difference by spectra estimated from the colours',
   },
   {

@@ -7,7 +7,7 @@ export const PRICES_HELP: TopicHelp = {
     {
       title: 'Good, better, best',
       says: [
-        'Every treatment is reckoned under three stacks: quantities, readings and price for each. The one that fits room and window best is advised, with its reason. Under Practice you may rename the three.',
+        'Every treatment is reckoned under three stacks: quantities, readings and price for each. The one that fits room and window best is advised, with its reason. Where no step above another is worth offering (behind most sheers, on a bed skirt) the next is the same and says why; anything can still be put there by hand. Under Practice you may rename the three.',
       ],
     },
     {

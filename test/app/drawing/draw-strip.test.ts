@@ -66,7 +66,7 @@ test('more light is never drawn paler', () => {
 
 test('names both ends and every layer, and says the light in words', () => {
   const drawing = drawStackStrip(strip([face(0.09), lining(0.3)]));
-  expect(wordsOf(drawing).sort()).toEqual(['face', 'glass', 'lining', 'noon sun', 'room']);
+  expect(wordsOf(drawing).sort()).toEqual(['face', 'glass', 'lining', 'noon light', 'room']);
   expect(drawing.title).toContain('about 9 %');
 });
 
@@ -119,4 +119,14 @@ test('numbers that are none are drawn as no light', () => {
   expect(
     brokenNumbers(drawStackStrip(strip([face(Number.NaN)], { width: Number.NaN, lightBehindGlass: Number.NaN }))),
   ).toEqual([]);
+});
+
+test('by night no daylight is drawn: no beam behind the face, no points of light, and the street is called night', () => {
+  const day = strip([face(0.4), lining(0.6)], { needleHoles: true });
+  const drawing = drawStackStrip({ ...day, night: true });
+  expect(wordsOf(drawing)).toContain('night');
+  expect(wordsOf(drawing)).not.toContain('noon light');
+  expect(drawing.title).toMatch(/By night: lamplight on the face, no daylight\.$/);
+  expect(beamOf(day).length).toBeGreaterThan(2);
+  expect(beamOf({ ...day, night: true })).toEqual([]);
 });

@@ -36,6 +36,7 @@ describe('sRGB to Lab under D65', () => {
         expect(ours.a).toBeCloseTo(theirs?.a ?? Number.NaN, 3);
         expect(ours.b).toBeCloseTo(theirs?.b ?? Number.NaN, 3);
       }),
+      { seed: 37, numRuns: 300 },
     );
   });
   it('agrees with colorjs.io (lab-d65) for any colour', () => {
@@ -47,10 +48,14 @@ describe('sRGB to Lab under D65', () => {
         expect(ours.a).toBeCloseTo(Number(a), 3);
         expect(ours.b).toBeCloseTo(Number(b), 3);
       }),
+      { seed: 37, numRuns: 300 },
     );
   });
   it('comes back to the same colour', () => {
-    fc.assert(fc.property(hexes, (hex) => hexOfXyz(xyzOfHex(hex)) === hex));
+    fc.assert(
+      fc.property(hexes, (hex) => hexOfXyz(xyzOfHex(hex)) === hex),
+      { seed: 37, numRuns: 300 },
+    );
   });
 });
 
@@ -67,6 +72,7 @@ describe('CIEDE2000', () => {
         const colour = ({ L, a, b }: typeof one) => new Color('lab', [L, a, b]);
         expect(ours).toBeCloseTo(colour(one).deltaE(colour(two), '2000'), 5);
       }),
+      { seed: 37, numRuns: 300 },
     );
   });
   it('is the same both ways, and 0 only for one colour', () => {
@@ -75,6 +81,7 @@ describe('CIEDE2000', () => {
         expect(ciede2000(one, two)).toBeCloseTo(ciede2000(two, one), 9);
         expect(ciede2000(one, one)).toBe(0);
       }),
+      { seed: 37, numRuns: 300 },
     );
   });
 });
@@ -90,7 +97,7 @@ describe('a spectrum for a picked colour', () => {
         expect(Math.min(...spectrum)).toBeGreaterThanOrEqual(0);
         expect(Math.max(...spectrum)).toBeLessThanOrEqual(1 + 1e-9);
       }),
-      { numRuns: 300 },
+      { seed: 37, numRuns: 300 },
     );
   });
   it.each(['#000000', '#808080', '#ffffff'])('is flat for the grey %s', (hex) => {
@@ -119,7 +126,12 @@ describe('spectra of a layer', () => {
           found.reflectance.forEach((r, i) => expect(r + (found.transmittance[i] ?? 0)).toBeLessThanOrEqual(1 + 1e-9));
         },
       ),
+      { seed: 37, numRuns: 300 },
     );
+  });
+  it('passes next to nothing where next to nothing is told, however bright a deep colour reads', () => {
+    const found = spectraOf({ shade: '#8a2020', visible: { transmittance: 1e-9, reflectance: 0.19 } });
+    expect(visibleShare(found.transmittance)).toBeCloseTo(1e-9, 12);
   });
   it('keep the white and ivory of the reference example (shift-spectral): transmittance follows reflectance within 2 %', () => {
     const ivory = fitShare(

@@ -247,6 +247,13 @@ export const FACTS: readonly Fact[] = [
     quiet: [['blackout-3-pass'], { face: { content: { cotton: 60, polyester: 40 } } }],
   },
   {
+    fact: 'polyester hardly shrinks where cotton does (from memory)',
+    rule: 'match-content',
+    level: 'note',
+    fires: [['std-white'], { face: { content: { polyester: 100 } } }],
+    quiet: [['soft-blackout'], { face: { content: { polyester: 100 } } }],
+  },
+  {
     fact: 'the lustrous side of a lining faces the glass',
     rule: 'finish-to-glass',
     level: 'note',

@@ -4,13 +4,16 @@ import type { BackCloth } from '#shared/cloth.ts';
 import { LOCALES } from '#shared/locale.ts';
 import { TIERS } from '#shared/words.ts';
 import type { GenericClothId, RoomUse } from '#shared/words.ts';
+import { adviseTier } from '#app/lining/advise-tier.ts';
 import { chooseStacks } from '#app/lining/choose-stacks.ts';
 import type { ChosenStacks } from '#app/lining/choose-stacks.ts';
 import { sayCordLaw } from '#app/lining/cord-law.ts';
 import { assumedHoleShare, holeShare } from '#app/lining/count-stitches.ts';
 import { judgeStack } from '#app/lining/judge-stack.ts';
 import type { JudgeInput } from '#app/lining/judge-input.ts';
+import { nameStack } from '#app/lining/name-stack.ts';
 import { RULES } from '#app/lining/rules/index.ts';
+import { expectDifferentOrSame } from './different-or-same.ts';
 import { CORDS, FACTS } from './facts-of-kinds.ts';
 import type { Case } from './facts-of-kinds.ts';
 import { caseOf, inches, judgeKind, KINDS } from './kind-case.ts';
@@ -149,18 +152,44 @@ describe('choosing for a kind', () => {
       expect(chosen.stacks[chosen.advised.tier].behind, name).toEqual(['std-white']);
     }
   });
-  it('every kind gets three different stacks of rising effort, none stopped, each with its why', () => {
+  it('every kind gets three different stacks, or fewer that say so, none stopped, each with its why', () => {
     for (const name of Object.keys(KINDS) as KindName[])
       for (const use of ['living', 'nursery', 'bath', 'public'] as const) {
         const { stacks } = chooseFor(name, inRoom(use));
-        const ids = Object.values(stacks).map((stack) => stack.behind.join('+'));
-        expect(new Set(ids).size, `${name} ${use}`).toBe(3);
+        expectDifferentOrSame(stacks, `${name} ${use}`);
         for (const { behind, why } of Object.values(stacks)) {
           expect(why).toMatch(/^.{20,}\.$/);
           const advice = judgeKind(name, behind as GenericClothId[], inRoom(use)).advice;
           expect(advice.filter((each) => each.level === 'stop')).toEqual([]);
         }
       }
+  });
+  it('a bed skirt and a shower curtain are offered bare or lined, and nothing that they do not need', () => {
+    for (const name of ['bed skirt', 'shower curtain'] as const) {
+      const { stacks } = chooseFor(name, inRoom(name === 'bed skirt' ? 'bedroom' : 'bath'));
+      expect(Object.values(stacks).map((stack) => stack.behind)).toEqual([[], ['std-white'], ['std-white']]);
+      expect(stacks.best.sameAs).toBe('better');
+      expect(stacks.best.why).toMatch(/^Nothing more is offered\. .* is more than a (bed skirt|shower curtain) needs/);
+    }
+  });
+  it('a thick interlining that folds up badly is not advised in a shade for a little less fading', () => {
+    const told: Told = {
+      face: { family: 'silk', weight: 95 },
+      room: { use: 'public', facing: null, privacy: 'night' },
+    };
+    const input = caseOf('flat shade', [], told);
+    const asked = (...ids: GenericClothId[]) => ({
+      behind: starters(...ids),
+      title: nameStack(input.face, starters(...ids)),
+      judgement: judgeKind('flat shade', ids, told),
+    });
+    const tiers = {
+      good: asked('std-white'),
+      better: asked('inter-light', 'std-white'),
+      best: asked('inter-heavy', 'std-white'),
+    };
+    expect(rulesOf(tiers.best.judgement)).toContain('bulky-shade');
+    expect(adviseTier({ ...input, tiers }).tier).toBe('better');
   });
   it('a reachable cord stops no stack by itself: the choice is still made, and every option says so', () => {
     const { stacks } = chooseFor('flat shade', { ...CORDS, ...inRoom('nursery') });

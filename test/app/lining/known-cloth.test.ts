@@ -79,6 +79,17 @@ describe('measures of her own', () => {
     expect(rulesOf(judge([ownOf('blackout-3-pass', { needle: 'closes' })]))).not.toContain('needle-holes');
     expect(levelOf(judge([ownOf('soft-blackout', { needle: 'shows' })]), 'needle-holes')).toBe('caution');
   });
+  it('a lining of 7 oz is firm by its make, one of 10 a luxury weight with more body yet (common practice)', () => {
+    const body = (ounces: number, hand?: 'soft') =>
+      judge([ownOf('std-white', { weight: ounces * 33.9057474748823, ...(hand === undefined ? {} : { hand }) })], {
+        face: { weight: 120 },
+      });
+    expect(body(5).words.body.words).toBe('soft');
+    expect(body(7).words.body.words).toBe('medium');
+    expect(body(10).readings.body).toBeGreaterThan(body(7).readings.body);
+    // What she says of its hand stands.
+    expect(body(7, 'soft').readings.body).toBeLessThan(body(7).readings.body);
+  });
   it('a guess of hers is marked and widens the range; a value of hers is not', () => {
     const own = (sources: BackCloth['sources']) => judge([ownOf('std-white', { visible: VISIBLE, sources })]);
     expect(own({ transmittance: 'assumed' }).assumed).toContain('own.transmittance');

@@ -8,6 +8,7 @@ import type { HungTreatment } from '#app/lining/judge-opening.ts';
 import { listReadings } from '#app/lining/list-readings.ts';
 import { isUnlit } from '#app/lining/reckon-stack.ts';
 import { placeOf } from '#app/lining/place-of-kind.ts';
+import { staysDrawn } from '#app/lining/stays-drawn.ts';
 import { behindOf, faceOf } from '#app/pricing/job-pricing.ts';
 import type { JobPricing } from '#app/pricing/job-pricing.ts';
 import { RateBook } from '#app/pricing/pick-rates.ts';
@@ -132,6 +133,8 @@ function writeTreatment({ treatment, result, choose, hung }: StudiedTreatment): 
 
 function writeTier(name: string, tier: TierResult): string {
   const { words, advice } = tier.judgement;
+  const same = tier.chosen?.sameAs;
+  if (same !== undefined) return [`### ${name}: the same as ${same}`, tier.chosen?.why ?? ''].join('\n\n');
   // What no daylight is behind has only its body to tell of.
   const shown = Object.entries(words).filter(
     ([reading]) => reading === 'body' || words.fade.words !== 'no sun behind it',
@@ -152,23 +155,25 @@ function writeTier(name: string, tier: TierResult): string {
     .join('\n\n');
 }
 
-/** Drawn and open, where more than one hangs before the window. */
+/** By night and by day, where more than one hangs before the window: a sheer stays drawn by day. */
 function writeTogether(room: Room, treatments: readonly StudiedTreatment[]): string[] {
   const hung = treatments.filter((each) => placeOf(each.treatment.kind) !== 'away').map((each) => each.hung);
   const [first, second] = hung;
   if (!first || !second) return [];
-  const lines = [true, false].map((drawn) => {
-    const judged = judgeOpening(
-      room,
-      first.input.opening,
-      hung.map((each) => ({ ...each, drawn })),
-    );
-    return [
-      `### All together, ${drawn ? 'drawn' : 'open'}`,
-      judged.working.map((step) => `- ${step.label}: ${step.value}`).join('\n'),
-    ].join('\n\n');
-  });
-  return lines;
+  const atNight = hung.map((each) => ({ ...each, drawn: true }));
+  const byDay = hung.map((each) => ({ ...each, drawn: staysDrawn(each.input.face, each.input.treatment.kind) }));
+  const [night, day] = [atNight, byDay].map((all) =>
+    judgeOpening(room, first.input.opening, all)
+      .working.map((step) => `- ${step.label}: ${step.value}`)
+      .join('\n'),
+  );
+  if (night === undefined || day === undefined) return [];
+  if (night === day) return [`### All together\n\n${night}`];
+  const sheer = byDay.some((each) => each.drawn);
+  return [
+    `### All together by night, drawn\n\n${night}`,
+    `### All together by day, ${sheer ? 'the sheer drawn' : 'open'}\n\n${day}`,
+  ];
 }
 
 function round(value: number): string {

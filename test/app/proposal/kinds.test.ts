@@ -40,10 +40,19 @@ it.each([
   expect(windowOf(name).words.replace(/\u00a0/gu, ' ')).toBe(words);
 });
 
+/** Without those that are the same as one before them, and say so alone. */
+const ownOptions = (name: string) => windowOf(name).options.filter(({ title }) => !title.startsWith('The same as '));
+
 describe('options', () => {
+  it('what repeats an option before it says so, with its price and nothing else', () => {
+    const [good, better, best] = windowOf('Tailored skirt').options;
+    expect([good.title, better.title, best.title]).toEqual(['Unlined', 'Standard lining', 'The same as Better']);
+    expect(best.says).toMatch(/^Nothing more is offered\. .* is more than a bed skirt needs/);
+    expect([best.readings, best.litWindow, best.strip, best.price]).toEqual([[], null, null, better.price]);
+  });
   it('what hangs at a window has its picture, its strip and five readings', () => {
     for (const name of ['Flat shade', 'Box valance', 'Cornice', 'Swags', 'Relaxed shade', 'Panels'])
-      for (const option of windowOf(name).options) {
+      for (const option of ownOptions(name)) {
         expect(option.litWindow).not.toBeNull();
         expect(option.strip).not.toBeNull();
         expect(option.readings.map((reading) => reading.label)).toEqual([
@@ -58,7 +67,7 @@ describe('options', () => {
 
   it('a bed skirt and a shower curtain have neither, but body, care and price', () => {
     for (const name of ['Tailored skirt', 'Box skirt', 'Gathered skirt', 'Shower curtain'])
-      for (const option of windowOf(name).options) {
+      for (const option of ownOptions(name)) {
         expect([option.litWindow, option.strip]).toEqual([null, null]);
         expect(option.readings.map((reading) => reading.label)).toEqual(['body', 'care']);
         expect(option.price).toMatch(/^\$\d/u);

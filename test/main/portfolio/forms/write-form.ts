@@ -34,9 +34,11 @@ async function fillDesk(desk: TestDesk): Promise<void> {
   await client.clients.editClient({ id: clientId, changes: { notes: `Says: "84 1/2"; 'gauche'` } });
   const spare = await client.rooms.addRoom({ projectId, fields: {} });
   await client.rooms.removeRoom({ id: spare.id });
-  const linen = { name: 'Reed linen', price: '58.50/yd', content: { linen: 55, cotton: 45 } };
+  const known = { thickness: 0.4, sources: { thickness: 'measured' } } as const;
+  const linen = { name: 'Reed linen', price: '58.50/yd', content: { linen: 55, cotton: 45 }, ...known };
   await client.cloth.addCloth({ projectId: null, fields: linen });
   const { rooms } = await client.projects.readProject({ id: projectId });
+  if (rooms[0]) await client.rooms.editRoom({ id: rooms[0].id, changes: { privacy: 'night', budget: 'careful' } });
   const treatmentId = rooms[0]?.openings[0]?.treatments[0]?.id;
   if (treatmentId === undefined) throw new Error('the sample has no treatment');
   await client.treatments.editTreatment({ id: treatmentId, changes: { decision: 'better' } });
