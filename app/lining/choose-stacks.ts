@@ -85,7 +85,9 @@ export function chooseStacks(input: ChooseInput): ChosenStacks {
   const wanted = TIERS.filter((tier) => input.given?.[tier] === undefined);
   // Of a cornice the padding is chosen, thin or thick, and no light tells two of them apart.
   const unlike = placeOf(input.treatment.kind) === 'board' ? [] : [standFor(lit)];
-  const open = fillUp([...unlike, lit, standFor(dim), dim, allowed], wanted.length);
+  const found = fillUp([...unlike, lit, standFor(dim), dim, allowed], wanted.length);
+  // A sheer has one honest stack: where that is given already, there is nothing else to take.
+  const open = found.length > 0 ? found : ranked.filter((each) => each.stopped === null);
   const efforts = effortsFor(input.face, needs, placeOf(input.treatment.kind));
   const mustBeDark = needs.dark >= MUST_BE_DARK;
   const usual = pickTiers(open, wanted, efforts, mustBeDark, stepOf(input, needs));
