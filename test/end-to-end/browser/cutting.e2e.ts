@@ -75,7 +75,7 @@ describe('the cut plan', () => {
     await page.mouse.up();
     await waitForText(cloth.getByRole('region', { name: 'East window 2' }), /Put down by hand\./);
     await page.keyboard.press('Control+z');
-    await expect.poll(() => cloth.getByText('Put down by hand.').count()).toBe(0);
+    await expect.poll(() => cloth.getByText('Put down by hand.').count(), { timeout: 20_000 }).toBe(0);
   });
 
   it('a remnant is put on the shelf and used first', async () => {
@@ -86,6 +86,20 @@ describe('the cut plan', () => {
     await expect.poll(orderOf, { timeout: 20_000 }).toBeLessThan(before);
     await button(program.page, 'take off').click();
     await expect.poll(orderOf, { timeout: 20_000 }).toBe(before);
+  });
+
+  it('the paper is made while the screen goes on, and opens or waits to be opened', async () => {
+    const { page } = program;
+    const ready = link(page, /^open the (\d+ pages|page)$/);
+    await button(page, 'Cut plan to print').click();
+    await button(page, 'Do without the paper').click();
+    await button(page, 'Cut plan to print').waitFor();
+    expect(await ready.count()).toBe(0);
+    await button(page, 'Cut plan to print').click();
+    await ready.waitFor({ timeout: 60_000 });
+    const address = await ready.getAttribute('href');
+    const head = await page.evaluate(async (from) => (await (await fetch(from)).text()).slice(0, 5), address ?? '');
+    expect(head).toBe('%PDF-');
   });
 
   it('what is declined is not cut, and what alone was accepted is', async () => {
@@ -114,6 +128,8 @@ describe('the cut plan', () => {
     await link(page, 'Workroom').click();
     const together = page.getByRole('region', { name: 'Larch stripe', exact: true });
     await together.getByRole('img', { name: /^Cut plan to scale\. Bolt 1: 6 cuts/ }).waitFor();
+    await button(page, 'All accepted work to print').click();
+    await link(page, /^open the (\d+ pages|page)$/).waitFor({ timeout: 60_000 });
     await page.getByLabel('Ada Fenn').uncheck();
     await expect.poll(() => together.count()).toBe(0);
     await page.getByLabel('Ada Fenn').check();
