@@ -17,6 +17,7 @@ import { planCuts } from './plan-cuts.ts';
 import type { PlannedTreatment } from './planned-treatment.ts';
 import { labelTreatments, listTreatmentCuts, nameCut } from './planned-treatment.ts';
 import { upToWholePieces } from './round-plan.ts';
+import { sayAlone } from './say-plan.ts';
 import { supplyCloth } from './supply-cloth.ts';
 
 export interface ClothPlanAsked {
@@ -64,8 +65,13 @@ export function planCloth(asked: ClothPlanAsked, say: Say, watch: PlanWatch = {}
   const laid = layOnEnough(asked, cuts, handbook, say, watch);
   if (!laid.ok) return { ok: false, faults: laid.faults };
   const { plan, input, oneLot } = laid;
+  const alone = sum((line) => line.plan);
   const ordered = orderPlan(cloth, plan, input, handbook, practice);
-  const working = [...plan.working, workPlanOrder(cloth, ordered, handbook, practice, say)];
+  const working = [
+    ...plan.working,
+    sayAlone(input, plan.ordered, alone, say),
+    workPlanOrder(cloth, ordered, handbook, practice, say),
+  ];
   return {
     ok: true,
     planned: {
@@ -73,7 +79,7 @@ export function planCloth(asked: ClothPlanAsked, say: Say, watch: PlanWatch = {}
       input,
       plan: withOwnLots({ ...plan, working }, asked),
       handbook,
-      alone: sum((line) => line.plan),
+      alone,
       orderAlone: sum((line) => line.order),
       order: ordered.order,
       oneLot,

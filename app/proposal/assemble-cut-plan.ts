@@ -103,7 +103,10 @@ function listFigures({ plan, order, handbook, alone, orderAlone }: ClothPlan, sp
     {
       label: 'each treatment alone',
       value: speech.cloth(alone),
-      rests: 'each on a piece that begins at its place in the repeat',
+      rests:
+        plan.ordered > alone
+          ? 'each on a piece that begins at its place in the repeat; on one piece each waits for that place'
+          : 'each on a piece that begins at its place in the repeat',
     },
     {
       label: 'order',

@@ -24,6 +24,19 @@ describe('a house, by hand', () => {
     expect([inches(plan.ordered), lengthIn(order, 'yd'), lengthIn(orderAlone, 'yd')]).toEqual([856, 24.75, 25.5]);
   });
 
+  it('laid together it may take more than the windows alone, and the working says why', () => {
+    // Alone 424 in each from its own place; together the second waits from 424 to 432: 8 of a repeat of 27.
+    const { plan, alone } = planHouse({ cloth: { repeat: { vertical: 27 } }, windows: [{}, {}] });
+    expect([plan.ordered, alone]).toEqual([856, 848].map((inches) => inches * 8128));
+    const step = plan.working.find(({ id }) => id === 'plan-alone');
+    expect(step?.formula).toBe(
+      '23.78 yd − 23.56 yd = 0.22 yd more laid together: on one piece each after the first waits for its place in the repeat, less than 1 × 27 in',
+    );
+    // On plain cloth nothing waits.
+    const plain = planHouse({ windows: [{}, {}] });
+    expect(plain.plan.working.find(({ id }) => id === 'plan-alone')?.formula).toMatch(/= 0 yd saved/);
+  });
+
   it('two half widths of different windows lie beside one another', () => {
     const windows = [
       { arrangement: 'single', widths: 1.5 },
