@@ -183,10 +183,9 @@ function findGone({ cloth, cutting, treatments }: ClothPlanAsked, cuts: readonly
     if (each.cloth !== cloth.id || !laid.has(each.treatment)) return [];
     const count = cuts.filter(({ set }) => set === each.treatment).length;
     if (each.cut <= count) return [];
-    const wrong = `"${each.treatment}" has ${count === 1 ? 'one cut' : `${count} cuts`} of this cloth`;
-    return [
-      { path: at(at('cutting.fixed', index), 'cut'), wrong, right: count === 0 ? 'take it out' : `give 1 to ${count}` },
-    ];
+    const wrong = `cut ${each.cut} is placed by hand, but "${each.treatment}" has ${count === 1 ? 'one cut' : `${count} cuts`} of this cloth`;
+    const right = count === 0 ? 'take it out' : `give 1 to ${count}, or take it out`;
+    return [{ path: at(at('cutting.fixed', index), 'cut'), wrong, right }];
   });
 }
 

@@ -289,7 +289,7 @@ describe('what is wrong is told by name, with the path of the job file', () => {
     [
       'a cut that there is not',
       fixedAt({ cut: 5 }),
-      /^cutting\.fixed\[0\]\.cut: "Room\/Window 1\/Panels" has 4 cuts of this cloth; give 1 to 4/,
+      /^cutting\.fixed\[0\]\.cut: cut 5 is placed by hand, but "Room\/Window 1\/Panels" has 4 cuts of this cloth; give 1 to 4/,
     ],
     [
       'a treatment that there is not',

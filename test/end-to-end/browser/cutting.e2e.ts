@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Locator } from 'playwright';
 import { openInBrowser, type OpenProgram } from './browser-shell.ts';
-import { button, field, link, stacks, waitForText } from './sheet.ts';
+import { button, field, link, stacks, waitForText, write } from './sheet.ts';
 
 /** The sample household's first cloth hangs at two windows: its cuts are laid together. */
 describe('the cut plan', () => {
@@ -86,6 +86,37 @@ describe('the cut plan', () => {
     await expect.poll(orderOf, { timeout: 20_000 }).toBeLessThan(before);
     await button(program.page, 'take off').click();
     await expect.poll(orderOf, { timeout: 20_000 }).toBe(before);
+  });
+
+  it('a cut put down by hand waits while its window is declined, and is named when its window has fewer cuts', async () => {
+    const { page } = program;
+    const put = async (): Promise<void> => {
+      const cut = cloth.getByRole('button', { name: /^East window 4:/ });
+      await cut.focus();
+      await cut.press('Enter');
+      const slip = cloth.getByRole('region', { name: 'East window 4' });
+      await slip.getByLabel('from its start').fill('270 in');
+      await slip.getByRole('button', { name: 'Put it there' }).click();
+      await waitForText(slip, /Put down by hand\./);
+    };
+    await put();
+    await page.getByText('What was accepted', { exact: true }).click();
+    await field(page, 'Nursery, East window').selectOption('declined');
+    await waitForText(cloth, /One cut was put down by hand that is not in this plan/);
+    await field(page, 'Nursery, East window').selectOption('');
+    await expect.poll(() => cloth.getByText('is not in this plan').count(), { timeout: 20_000 }).toBe(0);
+    await link(page, 'Back to the windows').click();
+    const rod = field(page, 'rod face');
+    const before = await rod.inputValue();
+    await write(page, 'rod face', '24');
+    await link(page, /^Cut plan$/).click();
+    await waitForText(cloth, /cut 4 is placed by hand, but "Nursery\/East window\/Panels" has 2 cuts/);
+    await cloth.getByRole('button', { name: 'Let this cut lie where it saves most' }).click();
+    await cloth.getByRole('button', { name: /^East window 2:/ }).waitFor();
+    await link(page, 'Back to the windows').click();
+    await write(page, 'rod face', before);
+    await link(page, /^Cut plan$/).click();
+    await cloth.getByRole('button', { name: /^East window 4:/ }).waitFor();
   });
 
   it('the paper is made while the screen goes on, and opens or waits to be opened', async () => {

@@ -89,6 +89,35 @@ describe('a plan is laid again', () => {
     expect((await readPlan(projectId)).plan[0]!.yards).toBeCloseTo((424 + 54) / 36, 4);
   });
 
+  test('a fixed cut that its treatment has not any more is named, and a proposal is made all the same', async () => {
+    const { projectId, treatments } = await importHouse();
+    const { id, make } = treatments[1]!;
+    if (make.kind !== 'panels') throw new Error('the house has panels');
+    await client.cuttings.addCutting({
+      projectId,
+      cloth: 'face',
+      fields: { fixed: [{ treatmentId: id, cut: 4, on: 'bolt 1', at: inches(108), x: null }] },
+    });
+    expect((await readPlan(projectId)).plan[0]!.yards).toBeCloseTo((424 + 432) / 36, 4);
+    await client.treatments.editTreatment({ id, changes: { make: { ...make, halfWidths: 2 } } });
+    await expect(readPlan(projectId)).rejects.toMatchObject({
+      code: 'BAD_INPUT',
+      data: {
+        faults: expect.arrayContaining([
+          {
+            path: 'cutting.fixed[0].cut',
+            wrong: 'cut 4 is placed by hand, but "Room/Window 2/Panels" has 2 cuts of this cloth',
+            right: 'give 1 to 2, or take it out',
+          },
+        ]) as unknown,
+      },
+    });
+    expect((await client.proposals.makeProposal({ projectId })).number).not.toBe('');
+    // As many cuts again: it lies where it was put.
+    await client.treatments.editTreatment({ id, changes: { make } });
+    expect((await readPlan(projectId)).plan[0]!.yards).toBeCloseTo((424 + 432) / 36, 4);
+  });
+
   test('a fixed cut of a treatment that is taken away is left out, and there again when it comes back', async () => {
     const { projectId, treatments } = await importHouse();
     const id = treatments[1]!.id;
