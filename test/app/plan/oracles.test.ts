@@ -7,11 +7,11 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { boundPlan } from '#app/plan/bound-plan.ts';
 import { readTask } from '#app/plan/task.ts';
-import type { OracleFile } from '../../../build/plan-oracle/oracle-file.ts';
-import { LARGE_SEEDS, ORACLE_FILE, SMALL_SEEDS } from '../../../build/plan-oracle/oracle-file.ts';
+import type { GrowthFile, OracleFile } from '../../../build/plan-oracle/oracle-file.ts';
+import { GROWTH_FILE, LARGE_SEEDS, ORACLE_FILE, SMALL_SEEDS } from '../../../build/plan-oracle/oracle-file.ts';
 import { readPlanFile } from '../../../build/plan-oracle/plan-file.ts';
 import { searchAll } from '../../../build/plan-oracle/search-all.ts';
-import { housePlan, smallPlan } from '../../../build/plan-oracle/seeded-plans.ts';
+import { GROWING, growingPlan, housePlan, smallPlan } from '../../../build/plan-oracle/seeded-plans.ts';
 import { expectSound, planFor } from './check-layout.ts';
 
 const oracle = JSON.parse(readFileSync(ORACLE_FILE, 'utf8')) as OracleFile;
@@ -57,6 +57,21 @@ describe('up to nine cuts: every layout tried', () => {
       expect({ seed, ordered: found === Infinity ? null : found }).toEqual({ seed, ordered });
     }
   }, 60_000);
+});
+
+describe('questions of growing size, for the speed in the bench', () => {
+  const { growing } = JSON.parse(readFileSync(GROWTH_FILE, 'utf8')) as GrowthFile;
+
+  it('are those that are made today, and the largest of them stay within one per cent of their bounds', () => {
+    expect(growing).toEqual(GROWING.map(({ least, on }) => growingPlan(least, on)));
+    for (const house of growing) {
+      const input = readPlanFile(house);
+      const plan = planFor({ ...input, settings: { ...input.settings, budget: 20_000 } });
+      expectSound(input, plan);
+      expect(plan.unlaid).toEqual([]);
+      expect(plan.gap / plan.ordered, house.name).toBeLessThanOrEqual(0.01);
+    }
+  });
 });
 
 describe('up to sixty cuts on several bolts: HiGHS', () => {
