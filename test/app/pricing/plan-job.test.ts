@@ -4,7 +4,7 @@ import { marginalCloth } from '#app/plan/marginal-cloth.ts';
 import { planJob } from '#app/pricing/plan-job.ts';
 import { priceJob } from '#app/pricing/price-job.ts';
 import { speaker } from '#app/estimating/say.ts';
-import { lengthIn } from '#shared/length.ts';
+import { lengthFrom, lengthIn } from '#shared/length.ts';
 import { expectSound } from '../plan/check-layout.ts';
 import { faultsOfHouse, houseOf, planHouse, readHouse } from './plan-house.ts';
 
@@ -172,6 +172,16 @@ describe('cloth on hand, flaws and cuts placed by hand', () => {
     ]);
   });
 
+  it('a large house runs on: a cut may be put down, and a flaw lie, beyond 100 m of one bolt', () => {
+    const windows = Array.from({ length: 40 }, () => ({}));
+    const fixed = [{ cloth: 'face', treatment: 'Room/Window 1/Panels', cut: 1, on: 'bolt 1', at: '130 m' }];
+    const flaws = [{ cloth: 'face', on: 'bolt 1', from: '140 yd', to: '141 yd' }];
+    const { plan } = planHouse({ windows, cutting: { fixed, flaws } });
+    const cut = plan.bolts[0]!.cuts.find((each) => each.fixed);
+    expect(cut?.at).toBe(lengthFrom(130, 'm'));
+    expect(plan.unlaid).toEqual([]);
+  });
+
   it('a fixed cut of work that is not laid is left alone', () => {
     const fixed = [{ cloth: 'face', treatment: 'Room/Window 1/Panels', cut: 2, on: 'bolt 1', at: 30 }];
     const declined = [{ decision: 'declined' }, windows[1]!];
@@ -285,6 +295,16 @@ describe('what is wrong is told by name, with the path of the job file', () => {
         cutting: { fixed: [...fixedAt({}).cutting.fixed, { ...fixedAt({}).cutting.fixed[0]!, cut: 2, at: 54 }] },
       },
       /^cutting\.fixed\[1\]\.at: "Window 1 2" lies on/,
+    ],
+    [
+      'a position that no bolt has',
+      fixedAt({ at: '1100 m' }),
+      /^cutting\.fixed\[0\]\.at: "1100 m" is longer than 1000 m/,
+    ],
+    [
+      'a remnant longer than 100 m',
+      { windows: [{}], cutting: { remnants: [{ ...bolt, length: 5000 }] } },
+      /^cutting\.remnants\[0\]\.length: 5000 in cannot be a length here; give less than/,
     ],
     [
       'a cut that there is not',
