@@ -244,7 +244,9 @@ describe('papers', { timeout: 120_000 }, () => {
     expect(accepted).toContain('everything that the client accepted');
     expect(accepted).not.toContain('Window 2');
     expect(await desk.desk.readPaper('cut-plan', 'nobody')).toBeNull();
-    expect(await readWords('cut-plan', 'accepted')).toContain('Invented, Window 1 4');
+    const alone = await readWords('cut-plan', 'accepted');
+    expect(alone).toContain('Window 1 4');
+    expect(alone).not.toContain('Invented, Window');
   });
 
   test('one plan over all accepted projects: none while nothing is accepted', async () => {
@@ -255,6 +257,7 @@ describe('papers', { timeout: 120_000 }, () => {
     }
     const words = await readWords('cut-plan', 'accepted');
     expect(words).toContain('Invented and Invented 2');
+    expect(words).toContain('Invented 2, Window 1 1');
     expect(words).toContain('Four cuts of two treatments on one piece');
   });
 
