@@ -21,7 +21,11 @@ export default defineConfig({
     build: {
       sourcemap: true,
       rolldownOptions: {
-        input: { main: path.join(root, 'main/shell/main.ts'), host: path.join(root, 'main/host/host.ts') },
+        input: {
+          main: path.join(root, 'main/shell/main.ts'),
+          host: path.join(root, 'main/host/host.ts'),
+          'cut-paper-thread': path.join(root, 'main/host/cut-paper-thread.ts'),
+        },
         output: commonJs,
       },
     },

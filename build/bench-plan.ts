@@ -6,10 +6,9 @@ import type { CutPlan } from '#app/plan/cut-plan.ts';
 import type { PlanInput } from '#app/plan/plan-input.ts';
 import { planCuts } from '#app/plan/plan-cuts.ts';
 import { sayFault } from '#shared/fault.ts';
-import type { OracleFile } from './plan-oracle/oracle-file.ts';
-import { ORACLE_FILE } from './plan-oracle/oracle-file.ts';
+import type { GrowthFile, OracleFile } from './plan-oracle/oracle-file.ts';
+import { GROWTH_FILE, ORACLE_FILE } from './plan-oracle/oracle-file.ts';
 import { readPlanFile } from './plan-oracle/plan-file.ts';
-import { growingPlan } from './plan-oracle/seeded-plans.ts';
 import { solveModel } from './plan-oracle/solve-model.ts';
 
 const say = speaker('cm', 'en-US');
@@ -65,12 +64,13 @@ export async function benchPlan(): Promise<void> {
     );
   }
   console.log(`All together the plan takes ${(plans / oracles).toFixed(2)} of the oracle's time.\n`);
-  for (const on of ['one bolt', 'bolts of 45 m'] as const) {
+  const { growing } = JSON.parse(readFileSync(GROWTH_FILE, 'utf8')) as GrowthFile;
+  for (const on of ['one bolt', 'bolts of 45 m']) {
     console.log(`growth on ${on}`);
     console.log('cuts     plan ms    against the first   cuts against the first   gap to the bound');
     let first: { ms: number; cuts: number } | null = null;
-    for (const least of [10, 100, 400]) {
-      const input = readPlanFile(growingPlan(least, on));
+    for (const house of growing.filter(({ name }) => name.endsWith(on))) {
+      const input = readPlanFile(house);
       const { plan, ms } = time(input);
       first = first ?? { ms, cuts: input.cuts.length };
       console.log(

@@ -29,6 +29,9 @@ export type WrittenUnit = keyof typeof TICKS_PER_UNIT;
 /** No soft treatment is near 100 m: beyond it a length is a slip of the keyboard. */
 export const LONGEST = (100 * TICKS_PER_METRE) as Ticks;
 
+/** Positions and lengths along cloth on its bolt: the plan of a large house runs on. */
+export const LONGEST_RUN = (1000 * TICKS_PER_METRE) as Ticks;
+
 /** A whole number of ticks taken as a length. Throws on a fraction: a floating length is our error, never the user's. */
 export function ticks(value: number): Ticks {
   if (!Number.isSafeInteger(value)) throw new Error(`not a whole number of ticks: ${value}`);

@@ -55,7 +55,7 @@ interface Ratio {
  * Reads one length. `unit` is what a bare number is in. Exact for anything that falls on a tick; otherwise the nearest
  * tick. Never throws and never guesses: what could mean two things is refused with an example of what can be read.
  */
-export function parseLength(text: string, unit: LengthUnit): ParsedLength {
+export function parseLength(text: string, unit: LengthUnit, most: Ticks = LONGEST): ParsedLength {
   const right = EXAMPLES[unit];
   const refuse = (wrong: string): ParsedLength => ({ ok: false, wrong, right });
   const shown = text.trim();
@@ -84,7 +84,7 @@ export function parseLength(text: string, unit: LengthUnit): ParsedLength {
     rest = rest.slice(found[0].length);
   }
   const whole = nearest(total);
-  if (whole > BigInt(LONGEST)) return refuse(`"${shown}" is longer than 100 m`);
+  if (whole > BigInt(most)) return refuse(`"${shown}" is longer than ${most / ticksPer('m')} m`);
   return { ok: true, ticks: ticks(Number(whole)) };
 }
 

@@ -81,7 +81,8 @@ function drawTop(cut: LaidCut, box: Bounds, style: PlanStyle): readonly Shape[] 
   const size = Math.min(style.figure * 0.42, box.width / 3, box.height / 4);
   const pen = { stroke: 'ink', strokeWidth: style.hair } as const;
   if (cut.laid === 'sideways') {
-    const middle = box.x + box.width / 2;
+    // Near the corner: across the middle of a low cut it would lie on the name.
+    const middle = Math.min(box.x + size * 1.3, box.x + box.width / 2);
     return [path([move(middle - size, box.y + size), lineTo(middle, box.y), lineTo(middle + size, box.y + size)], pen)];
   }
   const middle = box.y + box.height / 2;

@@ -15,14 +15,16 @@
  *    bolt the longer of the two, each in its best order (exact, `sequence-cuts.ts`), bounds the bolt from below; on several
  *    the sequence that takes at least half of the cuts does, by its needs as in 1. The least over all divisions holds.
  * 3. Cloth that costs nothing. Remnants, and stretches before the last cut that lies fast, take at most their length of what
- *    1 and 2 ask. Of a bolt with several stretches one is the last in use: up to where it begins all is paid, and the
- *    stretches before it are then such cloth; the least over all choices holds.
+ *    1 and 2 ask, and no more than to the furthest end that a cut can have there (`fillable-length.ts`). Of a bolt with several stretches one is the last in use: up to where it begins all is paid, and the
+ *    stretches before it are then such cloth; the least over all choices holds. Of a bolt sold whole all is paid once
+ *    anything lies on it, and all of it is such cloth.
  *    A choice whose stretches are shorter than that is none.
  * 4. Steps. An order is a sum of whole steps and whole bolts, so a bound goes up to the next multiple of their common
  *    divisor. On plain cloth in equal whole bolts L2 of Martello and Toth counts bolts.
  */
 import { fewestBolts } from './fill-bolts.ts';
-import { baseOrder, isSoldWhole } from './layout.ts';
+import { fillableLength } from './fillable-length.ts';
+import { baseOrder, isSoldWhole, orderedOf } from './layout.ts';
 import { forward, placeAfter } from './repeat-circle.ts';
 import { upToStep, upToWholeTick } from './round-plan.ts';
 import { makeSequencer } from './sequence-cuts.ts';
@@ -46,7 +48,7 @@ export function boundPlan(task: Task): number {
 interface Last {
   /** Stretches that the choice allows to be used. */
   readonly open: readonly Stretch[];
-  /** Paid whatever lies there: to the start of each bolt's last stretch, or to the end of what lies fast. */
+  /** Paid whatever lies there: to the start of each bolt's last stretch, to the end of what lies fast, or a whole bolt. */
   readonly paid: number;
   /** Cloth on the open stretches that adds nothing. */
   readonly free: number;
@@ -58,7 +60,7 @@ function chooseLast(task: Task): Last[] {
   const least = Math.min(...lengths);
   // A narrower stretch takes its share of the width: argument 2 is not used beside one.
   const worth = (stretch: Stretch): number =>
-    stretch.to - stretch.from < least ? 0 : ((stretch.to - stretch.from) * stretch.width) / task.width;
+    stretch.to - stretch.from < least ? 0 : (fillableLength(task, stretch) * stretch.width) / task.width;
   let found: Last[] = [{ open: [], paid: 0, free: 0 }];
   const counted = task.reels.reduce((product, reel, index) => {
     const own = task.stretches.filter((each) => each.reel === index && reel.kind === 'bolt' && each.from >= reel.base);
@@ -70,7 +72,7 @@ function chooseLast(task: Task): Last[] {
     const costly = own.filter((each) => !costless.includes(each));
     const given: Last = {
       open: costless,
-      paid: reel.kind === 'remnant' ? 0 : reel.base,
+      paid: orderedOf(reel, reel.base),
       free: costless.reduce((sum, each) => sum + worth(each), 0),
     };
     const choices =
@@ -80,10 +82,11 @@ function chooseLast(task: Task): Last[] {
             given,
             ...costly.map((last, at) => {
               const before = costly.slice(0, at);
+              const paidFor = isSoldWhole(reel) ? [...before, last] : before;
               return {
                 open: [...costless, ...before, last],
-                paid: last.from,
-                free: given.free + before.reduce((sum, each) => sum + worth(each), 0),
+                paid: isSoldWhole(reel) ? reel.whole : last.from,
+                free: given.free + paidFor.reduce((sum, each) => sum + worth(each), 0),
               };
             }),
           ];

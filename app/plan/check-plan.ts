@@ -4,7 +4,7 @@ import { at } from '#shared/fault.ts';
 import type { Fault } from '#shared/fault.ts';
 import type { FixedCut, PlanInput, PlannedCut } from './plan-input.ts';
 import { nextPosition, placeAfter } from './repeat-circle.ts';
-import type { Task } from './task.ts';
+import type { Kind, Task } from './task.ts';
 import { widthOf } from './task.ts';
 
 type Tell = (path: string, wrong: string, right: string) => void;
@@ -53,21 +53,36 @@ export function checkRoom(input: PlanInput, task: Task, say: Say): Fault[] {
       });
     });
     if (fits) return;
-    for (const id of kind.ids) {
-      const index = input.cuts.findIndex((cut) => cut.id === id);
-      const cut = input.cuts[index];
-      if (cut === undefined) continue;
-      const isLonger = cut.length > longest;
-      faults.push({
-        path: at(at('cuts', index), 'length'),
-        wrong: isLonger
-          ? `the cut "${cut.label ?? id}" of ${cloth(cut.length)} is longer than every bolt; the longest has ${cloth(longest)}`
-          : `the cut "${cut.label ?? id}" of ${cloth(cut.length)} finds no stretch long and wide enough at its place in the repeat`,
-        right: isLonger ? 'order a longer bolt' : 'order another bolt, or move what is fixed',
-      });
-    }
+    faults.push(...tellHomeless(input, kind, longest, cloth));
   });
   return faults;
+}
+
+/** Of cuts alike in one set the first is named, and the others counted. */
+function tellHomeless(input: PlanInput, kind: Kind, longest: number, cloth: (length: number) => string): Fault[] {
+  const all = kind.ids.flatMap((id) => {
+    const index = input.cuts.findIndex((cut) => cut.id === id);
+    const cut = input.cuts[index];
+    return cut === undefined ? [] : [{ index, cut }];
+  });
+  return [...new Set(all.map(({ cut }) => cut.set))].flatMap((set): Fault[] => {
+    const [first, ...others] = all.filter(({ cut }) => cut.set === set);
+    if (first === undefined) return [];
+    const { index, cut } = first;
+    const isLonger = cut.length > longest;
+    const one = `the cut "${cut.label ?? cut.id}" of ${cloth(cut.length)}`;
+    const [named, is, finds] =
+      others.length === 0 ? [one, 'is', 'finds'] : [`${one} and ${others.length} more like it`, 'are', 'find'];
+    return [
+      {
+        path: at(at('cuts', index), 'length'),
+        wrong: isLonger
+          ? `${named} ${is} longer than every bolt; the longest has ${cloth(longest)}`
+          : `${named} ${finds} no stretch long and wide enough at the place in the repeat`,
+        right: isLonger ? 'order a longer bolt' : 'order another bolt, or move what is fixed',
+      },
+    ];
+  });
 }
 
 function checkNames(input: PlanInput, tell: Tell): void {

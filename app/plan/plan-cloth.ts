@@ -17,6 +17,7 @@ import { planCuts } from './plan-cuts.ts';
 import type { PlannedTreatment } from './planned-treatment.ts';
 import { labelTreatments, listTreatmentCuts, nameCut } from './planned-treatment.ts';
 import { upToWholePieces } from './round-plan.ts';
+import { sayAlone } from './say-plan.ts';
 import { supplyCloth } from './supply-cloth.ts';
 
 export interface ClothPlanAsked {
@@ -64,8 +65,13 @@ export function planCloth(asked: ClothPlanAsked, say: Say, watch: PlanWatch = {}
   const laid = layOnEnough(asked, cuts, handbook, say, watch);
   if (!laid.ok) return { ok: false, faults: laid.faults };
   const { plan, input, oneLot } = laid;
+  const alone = sum((line) => line.plan);
   const ordered = orderPlan(cloth, plan, input, handbook, practice);
-  const working = [...plan.working, workPlanOrder(cloth, ordered, handbook, practice, say)];
+  const working = [
+    ...plan.working,
+    sayAlone(input, plan.ordered, alone, say),
+    workPlanOrder(cloth, ordered, handbook, practice, say),
+  ];
   return {
     ok: true,
     planned: {
@@ -73,7 +79,7 @@ export function planCloth(asked: ClothPlanAsked, say: Say, watch: PlanWatch = {}
       input,
       plan: withOwnLots({ ...plan, working }, asked),
       handbook,
-      alone: sum((line) => line.plan),
+      alone,
       orderAlone: sum((line) => line.order),
       order: ordered.order,
       oneLot,
@@ -177,10 +183,9 @@ function findGone({ cloth, cutting, treatments }: ClothPlanAsked, cuts: readonly
     if (each.cloth !== cloth.id || !laid.has(each.treatment)) return [];
     const count = cuts.filter(({ set }) => set === each.treatment).length;
     if (each.cut <= count) return [];
-    const wrong = `"${each.treatment}" has ${count === 1 ? 'one cut' : `${count} cuts`} of this cloth`;
-    return [
-      { path: at(at('cutting.fixed', index), 'cut'), wrong, right: count === 0 ? 'take it out' : `give 1 to ${count}` },
-    ];
+    const wrong = `cut ${each.cut} is placed by hand, but "${each.treatment}" has ${count === 1 ? 'one cut' : `${count} cuts`} of this cloth`;
+    const right = count === 0 ? 'take it out' : `give 1 to ${count}, or take it out`;
+    return [{ path: at(at('cutting.fixed', index), 'cut'), wrong, right }];
   });
 }
 

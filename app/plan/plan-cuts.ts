@@ -16,8 +16,9 @@ import { sayPlan } from './say-plan.ts';
 import type { Task } from './task.ts';
 import { readTask } from './task.ts';
 
-/** A task with its layout: with fewer remnants the task is another. */
+/** A task with its layout: with fewer remnants the question is another. */
 interface Laid extends Found {
+  readonly input: PlanInput;
   readonly task: Task;
 }
 
@@ -33,8 +34,11 @@ export function planCuts(input: PlanInput, say: Say, watch: PlanWatch = {}): Pla
   const tight = checkRoom(input, task, say);
   if (tight.length > 0) return { ok: false, faults: tight };
   const budget = input.settings.budget ?? USUAL_BUDGET;
-  const meter = makeMeter(budget * (1 + input.fixed.length), watch);
-  const found = findLayout(input, budget, meter);
+  const choices = listChoices(input, budget);
+  const pricing = budget * Math.min(1, MOST_PRICED / Math.max(1, input.fixed.length));
+  const most = choices.reduce((sum, { steps }) => sum + steps, budget) + pricing * input.fixed.length;
+  const meter = makeMeter(most, watch);
+  const found = findLayout(input, choices, budget, meter);
   const bolts = describeLayout(input, found.task, found.layout);
   const laid = new Set(bolts.flatMap((bolt) => bolt.cuts.map((cut) => cut.id)));
   const unlaid = input.cuts.flatMap((cut) => (laid.has(cut.id) ? [] : [cut.id])).sort((a, b) => (a < b ? -1 : 1));
@@ -48,7 +52,7 @@ export function planCuts(input: PlanInput, say: Say, watch: PlanWatch = {}): Pla
     gap: ticks(ordered - bound),
     unlaid,
     remnants: listRemnants(bolts, input),
-    fixedCosts: priceFixed(input, found, budget, meter),
+    fixedCosts: priceFixed(found, pricing, meter),
     steps: meter.steps(),
     cancelled: meter.cancelled(),
   };
@@ -57,27 +61,43 @@ export function planCuts(input: PlanInput, say: Say, watch: PlanWatch = {}): Pla
 
 /** So many remnants are tried in every choice, so that one more on hand never lengthens the order; of more, each alone. */
 const MOST_REMNANTS = 3;
+/** Of so many cuts fixed by hand each is priced by a search of the whole budget; more of them share as much. */
+const MOST_PRICED = 4;
 
-function findLayout(input: PlanInput, budget: number, meter: Meter): Laid {
+/** Fewer remnants than there are, and how many layouts may be weighed with them alone. */
+interface Choice {
+  readonly input: PlanInput;
+  readonly steps: number;
+}
+
+function findLayout(input: PlanInput, choices: readonly Choice[], budget: number, meter: Meter): Laid {
   let best = layAll(input, meter.allow(budget));
-  const fixedOn = (id: string): boolean => input.fixed.some((fixed) => fixed.on === id);
-  const spare = input.remnants.filter((each) => !fixedOn(each.id)).sort((a, b) => (a.id < b.id ? -1 : 1));
-  const choices = spare.length <= MOST_REMNANTS ? partsOf(spare) : [[], ...spare.map((each) => [each])];
   for (const choice of choices) {
     if (isProved(best) || meter.cancelled()) break;
-    if (choice.length === spare.length) continue;
-    const remnants = input.remnants.filter((each) => fixedOn(each.id) || choice.includes(each));
-    const there = new Set([...remnants, ...input.bolts].map((each) => each.id));
-    const flaws = input.flaws.filter((flaw) => there.has(flaw.on));
-    const other = layAll({ ...input, remnants, flaws }, meter.allow(budget));
+    const other = layAll(choice.input, meter.allow(choice.steps));
     if (isLess(other.cost, best.cost)) best = { ...other, bound: best.bound };
   }
   return best;
 }
 
+function listChoices(input: PlanInput, budget: number): Choice[] {
+  const fixedOn = (id: string): boolean => input.fixed.some((fixed) => fixed.on === id);
+  const spare = input.remnants.filter((each) => !fixedOn(each.id)).sort((a, b) => (a.id < b.id ? -1 : 1));
+  const isFew = spare.length <= MOST_REMNANTS;
+  const parts = isFew
+    ? partsOf(spare).filter((part) => part.length < spare.length)
+    : [[], ...spare.map((each) => [each])];
+  return parts.map((part) => {
+    const remnants = input.remnants.filter((each) => fixedOn(each.id) || part.includes(each));
+    const there = new Set([...remnants, ...input.bolts].map((each) => each.id));
+    const flaws = input.flaws.filter((flaw) => there.has(flaw.on));
+    return { input: { ...input, remnants, flaws }, steps: isFew ? budget : budget / parts.length };
+  });
+}
+
 function layAll(input: PlanInput, meter: Meter): Laid {
   const task = readTask(input);
-  return { task, ...layTask(task, meter) };
+  return { input, task, ...layTask(task, meter) };
 }
 
 function partsOf<T>(list: readonly T[]): T[][] {
@@ -85,17 +105,13 @@ function partsOf<T>(list: readonly T[]): T[][] {
 }
 
 /** What each fixed cut adds: the order as it is, less the order with that cut free and the others where they are. */
-function priceFixed(
-  input: PlanInput,
-  found: Laid,
-  budget: number,
-  meter: Meter,
-): { readonly cut: string; readonly costs: Ticks }[] {
-  return [...input.fixed]
+function priceFixed(found: Laid, budget: number, meter: Meter): { readonly cut: string; readonly costs: Ticks }[] {
+  const { fixed } = found.input;
+  return [...fixed]
     .sort((a, b) => (a.cut < b.cut ? -1 : 1))
     .map(({ cut }) => {
-      const freed = { ...input, fixed: input.fixed.filter((each) => each.cut !== cut) };
-      const other = findLayout(freed, budget, meter);
+      const freed = { ...found.input, fixed: fixed.filter((each) => each.cut !== cut) };
+      const other = layAll(freed, meter.allow(budget));
       // The layout with the cut where it was fixed is one of those without it: less than nothing is never saved.
       const saved = found.cost.ordered - other.cost.ordered;
       return { cut, costs: ticks(other.cost.unlaid > found.cost.unlaid ? 0 : Math.max(0, saved)) };

@@ -80,7 +80,8 @@ export interface PlanSettings {
   readonly keepWidth: Ticks;
   /**
    * How many layouts a search may weigh before the best one so far is taken; absent: `USUAL_BUDGET`. Where the first search
-   * proves nothing, choices of remnants are searched as well, and each cut fixed by hand is priced by a search of its own.
+   * proves nothing, choices of remnants are searched as well (seven times as much at the most), and what each cut fixed by
+   * hand costs is found by searches of their own (four times as much at the most).
    */
   readonly budget?: number;
 }

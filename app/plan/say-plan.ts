@@ -84,6 +84,44 @@ export function sayPlan(input: PlanInput, plan: PlanFigures, say: Say): WorkingS
   return steps;
 }
 
+/**
+ * The treatments' own plans added up. Each of them begins a piece of its own at its place in the repeat. One after another
+ * on one piece, which is a layout too, each but the first waits for that place, less than a repeat: that is why the sum can
+ * be less cloth than all laid together, and by how much at the most.
+ */
+export function sayAlone(input: PlanInput, ordered: number, alone: number, say: Say): WorkingStep {
+  const sets = new Set(input.cuts.map((cut) => cut.set)).size;
+  const repeat = input.repeat?.vertical ?? 0;
+  const label = 'each treatment alone, added up';
+  if (ordered <= alone) {
+    const formula = `${say.cloth(alone)} − ${say.cloth(ordered)} = ${say.cloth(alone - ordered)} saved by laying them together`;
+    return step(
+      'plan-alone',
+      label,
+      formula,
+      say.cloth(alone),
+      'each on a piece that begins at its place in the repeat',
+    );
+  }
+  const more = `${say.cloth(ordered)} − ${say.cloth(alone)} = ${say.cloth(ordered - alone)} more laid together`;
+  const isWaiting = ordered - alone <= (sets - 1) * repeat;
+  return isWaiting
+    ? step(
+        'plan-alone',
+        label,
+        `${more}: on one piece each after the first waits for its place in the repeat, less than ${sets - 1} × ${say.length(repeat)} ${say.unit}`,
+        say.cloth(alone),
+        'alone, each begins a piece of its own at its place, and is ordered with an extra for it',
+      )
+    : step(
+        'plan-alone',
+        label,
+        `${more}, for flaws, fixed cuts and bolts that a treatment alone does not know`,
+        say.cloth(alone),
+        'each on a piece that begins at its place in the repeat',
+      );
+}
+
 function nameOn({ kind, id }: PlanFigures['bolts'][number]): string {
   return id.toLowerCase().startsWith(kind) ? id : `${kind} ${id}`;
 }

@@ -13,7 +13,7 @@ import { pickWork, planWork } from './plan-work.ts';
 import { takeOffJob } from './price-job.ts';
 
 export interface NamedJob {
-  /** Unique: it stands before the name of each window. */
+  /** Unique: where there are several it stands before the name of each window. */
   readonly name: string;
   readonly job: Job;
 }
@@ -23,7 +23,7 @@ export function planTogether(jobs: readonly NamedJob[], options: PlanOptions = {
   const [first] = jobs;
   if (first === undefined) return { plans: [], faults: [] };
   const joined = joinCloth(jobs);
-  const treatments = jobs.flatMap((each, index) => acceptedOf(each, joined.idsOf[index] ?? new Map()));
+  const treatments = jobs.flatMap((each, index) => acceptedOf(each, joined.idsOf[index] ?? new Map(), jobs.length > 1));
   const given: ClothOfJob = {
     cloth: joined.cloth,
     cutting: joinCutting(jobs, joined.idsOf),
@@ -55,13 +55,14 @@ function isSame(one: Cloth, other: Cloth): boolean {
   return write(one) === write(other);
 }
 
-function acceptedOf({ name, job }: NamedJob, ids: Ids): PlannedTreatment[] {
+/** Of one project alone nobody has to be told whose window it is. */
+function acceptedOf({ name, job }: NamedJob, ids: Ids, isOneOfSeveral: boolean): PlannedTreatment[] {
   const { planned, treatments } = takeOffJob(job);
   const idOf = (cloth: string): string => ids.get(cloth) ?? cloth;
   return pickWork(job, planned, treatments, 'accepted').map((each) => ({
     ...each,
     path: `${name}/${each.path}`,
-    opening: `${name}, ${each.opening}`,
+    opening: isOneOfSeveral ? `${name}, ${each.opening}` : each.opening,
     takeoff: each.takeoff.map((line) => ({ ...line, cloth: idOf(line.cloth) })),
     cuts: each.cuts.map((group) => ({ ...group, cloth: idOf(group.cloth) })),
   }));

@@ -103,7 +103,10 @@ function listFigures({ plan, order, handbook, alone, orderAlone }: ClothPlan, sp
     {
       label: 'each treatment alone',
       value: speech.cloth(alone),
-      rests: 'each on a piece that begins at its place in the repeat',
+      rests:
+        plan.ordered > alone
+          ? 'each on a piece that begins at its place in the repeat; on one piece each waits for that place'
+          : 'each on a piece that begins at its place in the repeat',
     },
     {
       label: 'order',
@@ -131,6 +134,9 @@ function listNotes({ plan, input, oneLot }: ClothPlan, speech: Speech): string[]
     plan.unlaid.length === 0
       ? []
       : [`The cloth on hand is too short. No place was found for ${sayList(plan.unlaid.map(nameOf))}.`];
+  const ended = plan.cancelled
+    ? ['The search was ended before it was through: this is the best layout that it had found.']
+    : [];
   const lots = oneLot ? ['A treatment is longer than a whole piece: every piece has to come from one dye lot.'] : [];
-  return [...unlaid, ...lots, ...flaws, ...fixed, ...kept];
+  return [...unlaid, ...ended, ...lots, ...flaws, ...fixed, ...kept];
 }

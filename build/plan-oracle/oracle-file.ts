@@ -15,4 +15,10 @@ export interface OracleFile {
 
 export const SMALL_SEEDS: readonly number[] = Array.from({ length: 300 }, (_, seed) => seed);
 export const LARGE_SEEDS: readonly number[] = Array.from({ length: 60 }, (_, seed) => seed);
+/** Questions of growing size for the speed in `npm run bench`: test/reference/plan-growth.json. */
+export interface GrowthFile {
+  readonly growing: readonly PlanFile[];
+}
+
+export const GROWTH_FILE = new URL('../../test/reference/plan-growth.json', import.meta.url);
 export const ORACLE_FILE = new URL('../../test/reference/plan-oracle.json', import.meta.url);

@@ -181,6 +181,11 @@ export function housePlan(seed: number): PlanFile {
   };
 }
 
+/** The sizes and the cloth of the growth that `npm run bench` shows. */
+export const GROWING = (['one bolt', 'bolts of 45 m'] as const).flatMap((on) =>
+  [10, 100, 400].map((least) => ({ least, on })),
+);
+
 /** A house of `least` cuts or a few more, whole and half widths, for measuring growth: on one endless bolt, or on bolts of 45 m. */
 export function growingPlan(least: number, on: 'one bolt' | 'bolts of 45 m'): PlanFile {
   const chance = makeChance(least);

@@ -24,6 +24,7 @@ async function startBrowserShell(): Promise<void> {
   const desk = openDesk({
     dataFolder: findDataFolder(surroundings),
     fontsFolder: null,
+    cutPaperThread: null,
     machine: makeBrowserMachine(findPapersFolder(surroundings)),
     onFault: (error) => console.error(error),
   });

@@ -16,6 +16,7 @@ import { PROGRAM_VERSION } from '#main/desk/program-version.ts';
 import { FileTrouble } from '#main/files/file-trouble.ts';
 import { writeOver } from '#main/files/write-file.ts';
 import { readFonts } from '#main/host/fonts.ts';
+import { cutPaperStarter } from '#main/host/start-cut-paper.ts';
 import { makeCommandMachine } from './command-machine.ts';
 import { tellPrices } from './price-table.ts';
 import { readArguments, USAGE } from './read-arguments.ts';
@@ -31,6 +32,7 @@ const desk = createDesk({
   clock: () => new Date(),
   makeId: randomUUID,
   readFonts: () => readFonts(null),
+  startCutPaper: cutPaperStarter(null),
   programVersion: PROGRAM_VERSION,
   onFault: () => undefined,
 });

@@ -33,7 +33,10 @@ export function createDesk(settings: DeskSettings): Desk {
   return {
     router: makeRouter(parts, settings.onFault),
     readPaper: (kind, id) => readPaper(parts, kind, id),
-    close: async () => parts.door.close(),
+    close: async () => {
+      parts.cutPapers.close();
+      parts.door.close();
+    },
   };
 }
 

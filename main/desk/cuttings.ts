@@ -8,10 +8,12 @@ import { projects } from '#main/portfolio/projects.ts';
 import { listRemnants } from '#main/portfolio/remnants.ts';
 import { badInput, mustFind, refused } from './desk-errors.ts';
 import type { DeskParts } from './desk-parts.ts';
+import { ALL_ACCEPTED, drawCutPlan, nameCutPaper } from './draw-cut-plan.ts';
 import type { Implementer } from './implementer.ts';
 import { newCutting, withGiven } from './new-records.ts';
 
-export function makeCuttingRequests(os: Implementer['cuttings'], { door, now, makeId }: DeskParts) {
+export function makeCuttingRequests(os: Implementer['cuttings'], parts: DeskParts) {
+  const { door, now, makeId, cutPapers } = parts;
   return {
     addCutting: os.addCutting.handler(({ input }) =>
       door.write((writing) => {
@@ -46,7 +48,23 @@ export function makeCuttingRequests(os: Implementer['cuttings'], { door, now, ma
         return mustFind(cuttings.restore(writing, input.id, now()), 'cutting', input.id);
       }),
     ),
+
+    drawCutPlan: os.drawCutPlan.handler(async ({ input }) => {
+      const plan = await drawCutPlan(parts, input.projectId ?? ALL_ACCEPTED);
+      return { pages: plan?.drawn.pages ?? null };
+    }),
+
+    readDrawing: os.readDrawing.handler(({ input }) => ({ share: cutPapers.shareOf(nameOf(input)) })),
+
+    leaveDrawing: os.leaveDrawing.handler(({ input }) => {
+      cutPapers.leave(nameOf(input));
+      return {};
+    }),
   };
+}
+
+function nameOf({ projectId }: { readonly projectId: string | null }): string {
+  return nameCutPaper(projectId ?? ALL_ACCEPTED);
 }
 
 function refuseTwice(reading: ReadConnection, { projectId, cloth }: Pick<CuttingRecord, 'projectId' | 'cloth'>): void {

@@ -1,5 +1,8 @@
 import type { PaperFonts } from '#app/documents/document-given.ts';
 import type { Machine } from '#main/host/machine.ts';
+import type { StartCutPaper } from '#main/host/start-cut-paper.ts';
+import { makeCutPapers } from './cut-papers.ts';
+import type { CutPapers } from './cut-papers.ts';
 import { makePortfolioDoor } from './portfolio-door.ts';
 import type { PortfolioDoor } from './portfolio-door.ts';
 
@@ -13,6 +16,7 @@ export interface DeskSettings {
   readonly makeId: () => string;
   /** Reads the TrueType files of papers; asked for when the first paper is drawn. */
   readonly readFonts: () => Promise<PaperFonts>;
+  readonly startCutPaper: StartCutPaper;
   readonly programVersion: string;
   /** Told of every fault that is ours. */
   readonly onFault: (error: unknown) => void;
@@ -29,6 +33,7 @@ export interface DeskParts {
   readonly now: () => string;
   readonly makeId: () => string;
   readonly readFonts: () => Promise<PaperFonts>;
+  readonly cutPapers: CutPapers;
   readonly programVersion: string;
   /** Runs one after the other what must not overlap, such as two proposals that count up the same number. */
   readonly inTurn: <T>(act: () => Promise<T>) => Promise<T>;
@@ -51,6 +56,7 @@ export function makeDeskParts(settings: DeskSettings): DeskParts {
       });
       return fonts;
     },
+    cutPapers: makeCutPapers(settings.startCutPaper),
     programVersion: settings.programVersion,
     inTurn(act) {
       const turn = last.then(act);

@@ -1,15 +1,11 @@
 /** Draws papers with what the desk has and the documents lack: fonts, a lasting name, the page of the place. */
 import type { DocumentGiven, DrawnDocument, PageSize } from '#app/documents/document-given.ts';
-import { drawCutPages } from '#app/documents/draw-cut-pages.ts';
 import { drawMeasureSheet } from '#app/documents/draw-measure-sheet.ts';
 import { drawProposal } from '#app/documents/draw-proposal.ts';
 import { drawWorkPages } from '#app/documents/draw-work-pages.ts';
 import { MissingLetter } from '#app/documents/missing-letter.ts';
-import { planJob } from '#app/pricing/plan-job.ts';
-import { planTogether } from '#app/pricing/plan-together.ts';
 import type { NamedJob } from '#app/pricing/plan-together.ts';
 import type { WorkLaid } from '#app/pricing/plan-work.ts';
-import { assembleCutPlan } from '#app/proposal/assemble-cut-plan.ts';
 import type { WorkPaper } from '#app/proposal/work-paper.ts';
 import type { ProposalPaper } from '#app/proposal/proposal-paper.ts';
 import type { Job } from '#shared/job.ts';
@@ -47,11 +43,19 @@ export async function drawWorkPaper(
   return tellMissingLetter(() => drawWorkPages(paper, given));
 }
 
-/** The cut plans of a job. The same id, job, work and day give the same bytes. */
-export async function drawCutPaper(parts: DeskParts, id: string, job: Job, of: WorkLaid): Promise<DrawnDocument> {
-  const paper = assembleCutPlan(job, planJob(job, of), { date: localDate(parts.clock()), of });
+/**
+ * The cut plans of a job, drawn off this thread. The same id, job, work and day give the same bytes. Null: it was left
+ * before it was done (`parts.cutPapers.leave`).
+ */
+export async function drawCutPaper(
+  parts: DeskParts,
+  id: string,
+  job: Job,
+  of: WorkLaid,
+): Promise<DrawnDocument | null> {
   const given = await documentGiven(parts, id, job);
-  return tellMissingLetter(() => drawCutPages(paper, given));
+  const date = localDate(parts.clock());
+  return tellMissingLetter(() => parts.cutPapers.draw(id, { work: { is: 'one job', job, of }, date, given }));
 }
 
 /** The cut plans of the accepted work of several jobs together; words and units of the first. */
@@ -59,13 +63,10 @@ export async function drawCutPaperTogether(
   parts: DeskParts,
   id: string,
   jobs: readonly [NamedJob, ...NamedJob[]],
-): Promise<DrawnDocument> {
-  const [{ job: first }] = jobs;
+): Promise<DrawnDocument | null> {
+  const given = await documentGiven(parts, id, jobs[0].job);
   const date = localDate(parts.clock());
-  const names = jobs.map(({ name }) => name);
-  const paper = assembleCutPlan(first, planTogether(jobs), { date, of: 'accepted', names });
-  const given = await documentGiven(parts, id, first);
-  return tellMissingLetter(() => drawCutPages(paper, given));
+  return tellMissingLetter(() => parts.cutPapers.draw(id, { work: { is: 'several jobs', jobs }, date, given }));
 }
 
 /** A sheet to measure with: of a project's rooms and windows, or blank. */
@@ -101,7 +102,7 @@ async function documentGiven(
   return { fonts: await parts.readFonts(), id, programVersion: parts.programVersion, page: pageOf(locale, units) };
 }
 
-async function tellMissingLetter(draw: () => Promise<DrawnDocument>): Promise<DrawnDocument> {
+async function tellMissingLetter<Drawn>(draw: () => Promise<Drawn>): Promise<Drawn> {
   try {
     return await draw();
   } catch (error) {

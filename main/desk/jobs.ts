@@ -9,7 +9,7 @@ import { writeSchema } from '#shared/job-file/write-schema.ts';
 import { makeFileName } from '#main/files/make-file-name.ts';
 import { writeBeside, writeOver } from '#main/files/write-file.ts';
 import { localDate } from './calendar.ts';
-import { badInput } from './desk-errors.ts';
+import { badInput, refused } from './desk-errors.ts';
 import type { DeskParts } from './desk-parts.ts';
 import { drawCutPaper, drawCutPaperTogether, drawProposalPaper } from './draw-papers.ts';
 import type { Implementer } from './implementer.ts';
@@ -69,11 +69,12 @@ export function makeJobRequests(os: Implementer['jobs'], parts: DeskParts) {
       const id = createHash('sha256')
         .update(`cut ${input.texts.join('\n')}`)
         .digest('hex');
-      const { bytes, pages } =
+      const drawn =
         others.length === 0
           ? await drawCutPaper(parts, id, first.job, input.tier ?? workToOrder(first.job))
           : await drawCutPaperTogether(parts, id, [first, ...others]);
-      return { pdf: Buffer.from(bytes).toString('base64'), pages };
+      if (drawn === null) throw refused('The drawing was ended before it was done.', 'Ask for it again.');
+      return { pdf: Buffer.from(drawn.bytes).toString('base64'), pages: drawn.pages };
     }),
 
     writeSchema: os.writeSchema.handler(({ input }) => ({ schema: writeSchema(input.of) })),

@@ -1,7 +1,5 @@
 /** Papers by address, `/papers/<kind>/<id>`: what a page shows or offers for download. */
 import { ORPCError } from '@orpc/server';
-import type { NamedJob } from '#app/pricing/plan-together.ts';
-import { workToOrder } from '#app/pricing/plan-work.ts';
 import { assembleProposal } from '#app/proposal/assemble-proposal.ts';
 import { assembleWork } from '#app/proposal/assemble-work.ts';
 import { readJob, readJobText } from '#shared/job-file/read-job.ts';
@@ -11,27 +9,20 @@ import type { Paper } from '#main/host/served-desk.ts';
 import { writeDraft } from '#main/mail/write-draft.ts';
 import { makeFileName } from '#main/files/make-file-name.ts';
 import { readMailDraft } from '#main/portfolio/mail-drafts.ts';
-import { listAcceptedProjects } from '#main/portfolio/projects.ts';
 import { readProposal, readProposalResult } from '#main/portfolio/proposals.ts';
 import { PortfolioUnavailable } from '#main/portfolio/portfolio-trouble.ts';
 import { localDate } from './calendar.ts';
 import { DEFAULT_SETTINGS, readSettings } from './default-settings.ts';
-import { badInput, mustFind, notFound } from './desk-errors.ts';
+import { mustFind } from './desk-errors.ts';
 import type { DeskParts } from './desk-parts.ts';
-import {
-  drawCutPaper,
-  drawCutPaperTogether,
-  drawMeasurePaper,
-  drawProposalPaper,
-  drawWorkPaper,
-} from './draw-papers.ts';
+import { drawCutPlan } from './draw-cut-plan.ts';
+import { drawMeasurePaper, drawProposalPaper, drawWorkPaper } from './draw-papers.ts';
 import { exportJob } from './jobs.ts';
-import { freeName } from './new-records.ts';
 import { priceRead } from './price-text.ts';
 import { readDocument } from './read-document.ts';
 import { namePaperToSend, readStoredPaper } from './write-paper-out.ts';
 
-type Reader = (parts: DeskParts, id: string) => Promise<Paper>;
+type Reader = (parts: DeskParts, id: string) => Promise<Paper | null>;
 
 const READERS: Readonly<Record<string, Reader>> = {
   proposal: readProposalPaper,
@@ -134,33 +125,10 @@ async function readWorkSheets(parts: DeskParts, id: string): Promise<Paper> {
   return { name, type: 'application/pdf', bytes };
 }
 
-/** The cut plans of a project as it is now: over accepted work, else over what is likely. Prices are not asked for. */
-async function readCutPlan(parts: DeskParts, id: string): Promise<Paper> {
-  if (id === 'accepted') return readAcceptedPlan(parts);
-  const document = parts.door.read((reading) => readDocument(reading, id));
-  const read = readJob(writeJob(document).wire);
-  if (!read.ok) throw badInput(read.faults);
-  const { bytes } = await drawCutPaper(parts, `${id}-cut`, read.job, workToOrder(read.job));
-  const name = makeFileName(`${document.client.name} cut plans`, 'Cut plans', '.pdf');
-  return { name, type: 'application/pdf', bytes };
-}
-
-/** One plan over the accepted work of every project. Throws NOT_FOUND while nothing is accepted. */
-async function readAcceptedPlan(parts: DeskParts): Promise<Paper> {
-  const documents = parts.door.read((reading) =>
-    listAcceptedProjects(reading).map((project) => readDocument(reading, project)),
-  );
-  const taken: string[] = [];
-  const [first, ...others] = documents.map((document): NamedJob => {
-    const read = readJob(writeJob(document).wire);
-    if (!read.ok) throw badInput(read.faults);
-    const name = freeName(document.client.name.trim() === '' ? document.project.name : document.client.name, taken);
-    taken.push(name);
-    return { name, job: read.job };
-  });
-  if (first === undefined) throw notFound('project', 'accepted');
-  const { bytes } = await drawCutPaperTogether(parts, 'accepted-cut', [first, ...others]);
-  return { name: 'Cut plans of accepted work.pdf', type: 'application/pdf', bytes };
+/** Drawn by a request before, it is there at once; else it is drawn now, off this thread. */
+async function readCutPlan(parts: DeskParts, id: string): Promise<Paper | null> {
+  const plan = await drawCutPlan(parts, id);
+  return plan === null ? null : { name: plan.name, type: 'application/pdf', bytes: plan.drawn.bytes };
 }
 
 async function readJobPaper(parts: DeskParts, id: string): Promise<Paper> {

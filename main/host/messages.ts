@@ -14,6 +14,8 @@ export interface HostSettings {
   readonly papersFolder: string;
   /** Absolute path of the folder with the TrueType files. */
   readonly fontsFolder: string;
+  /** Absolute path of the built thread that draws cut plans. */
+  readonly cutPaperThread: string;
 }
 
 /** One request of the desk to the machine. */

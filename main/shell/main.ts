@@ -37,7 +37,12 @@ function startShell(): void {
 
   const host = new HostProcess(
     path.join(out, 'main', 'host.cjs'),
-    { dataFolder, papersFolder, fontsFolder: path.join(out, 'fonts') },
+    {
+      dataFolder,
+      papersFolder,
+      fontsFolder: path.join(out, 'fonts'),
+      cutPaperThread: path.join(out, 'main', 'cut-paper-thread.cjs'),
+    },
     {
       stateChanged: (state: HostState) => window?.webContents.send(channels.hostState, state),
       asked: (ask) => actForDesk(ask, papersFolder),

@@ -63,6 +63,15 @@ export class CuttingBench {
     await this.settle(cloth, { fixed: this.settledOf(cloth).fixed.filter((each) => !isCut(each, found)) }, label);
   }
 
+  /**
+   * Cuts put down by hand that a plan does not hold: of work that is declined, taken away or of another cloth, or on a piece
+   * that is gone. They are kept, and hold again when it comes back. `fixed`: ids of the cuts that the plan holds so.
+   */
+  listWaiting(cloth: string, fixed: readonly string[], paths: ReadonlyMap<string, string>): Settled['fixed'] {
+    const held = fixed.flatMap((cut) => readCut(cut, paths) ?? []);
+    return this.settledOf(cloth).fixed.filter((each) => !held.some((cut) => isCut(each, cut)));
+  }
+
   /** `on` is a bolt's name or a remnant's, as the plan calls it. */
   async addFlaw(cloth: string, flaw: Flaw, label: string): Promise<void> {
     const { flaws } = this.settledOf(cloth);

@@ -1,7 +1,13 @@
 /** From the names of the joint plan back to the records that it is about. */
+import { nameCut } from '#app/plan/planned-treatment.ts';
 import type { Fault } from '#shared/fault.ts';
 import type { Job } from '#shared/job.ts';
 import type { Cutting } from '#shared/cutting.ts';
+
+/** A fault of the plan; `cut` is the plan's id of the fixed cut that it is about. */
+export interface PlanFault extends Fault {
+  readonly cut: string | null;
+}
 
 /** Treatment ids by `Nursery/East window/Panels`; `ids` gives them by the path in the job file. */
 export function pathsOf(job: Job, ids: Readonly<Record<string, string>>): ReadonlyMap<string, string> {
@@ -15,6 +21,13 @@ export function pathsOf(job: Job, ids: Readonly<Record<string, string>>): Readon
       ),
     ),
   );
+}
+
+/** Id in the plan of the fixed cut that a fault is about; null where it is about something else. */
+export function cutOfFault(fault: Fault, job: Job): string | null {
+  const index = /^cutting\.fixed\[(\d+)\]/.exec(fault.path)?.[1];
+  const fixed = index === undefined ? undefined : job.cutting.fixed[Number(index)];
+  return fixed === undefined ? null : nameCut(fixed.treatment, fixed.cut);
 }
 
 /** The cloth that a fault of the plan is about; null where its path names none. */

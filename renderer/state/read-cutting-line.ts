@@ -1,4 +1,5 @@
 /** What the short forms of the cut plan make of what is written in them. */
+import { LONGEST, LONGEST_RUN } from '#shared/length.ts';
 import type { LengthUnit, Ticks } from '#shared/length.ts';
 import { readClothLength, readLengthField } from './read-field.ts';
 import type { FieldReading } from './read-field.ts';
@@ -20,8 +21,8 @@ export interface FlawLine {
 
 /** A stretch of cloth that is bad, from and to in yards or metres along the bolt. */
 export function readFlawLine(from: string, to: string, unit: LengthUnit): ReadLine<FlawLine, 'from' | 'to'> {
-  const start = readClothLength(from, unit);
-  const end = readClothLength(to, unit);
+  const start = readClothLength(from, unit, LONGEST_RUN);
+  const end = readClothLength(to, unit, LONGEST_RUN);
   const example = unit === 'in' ? '20 yd, or 14 in' : '18.5 m, or 35 cm';
   const wrong: Wrong<'from' | 'to'> = {};
   const wrongStart = sayWrong(start, `Say where the bad stretch begins, as ${example}.`);
@@ -45,7 +46,8 @@ export function readPieceLine(
   given: { readonly unit: LengthUnit; readonly needed: boolean; readonly most: Ticks; readonly repeat: Ticks | null },
 ): ReadLine<PieceLine, 'length' | 'width' | 'startsAt'> {
   const { unit, needed, most, repeat } = given;
-  const length = readClothLength(written.length, unit);
+  // A bolt may be as long as one likes; what lies on a shelf is no bolt.
+  const length = readClothLength(written.length, unit, needed ? LONGEST : LONGEST_RUN);
   const width = readLengthField(written.width, unit);
   const startsAt = readLengthField(written.startsAt, unit);
   const wrong: Wrong<'length' | 'width' | 'startsAt'> = {};

@@ -23,17 +23,17 @@ function fault(wrong: string, right: string): FieldReading<never> {
   return { is: 'fault', wrong, right };
 }
 
-export function readLengthField(text: string, unit: LengthUnit): FieldReading<Ticks> {
+export function readLengthField(text: string, unit: LengthUnit, most?: Ticks): FieldReading<Ticks> {
   if (text.trim() === '') return { is: 'empty' };
-  const parsed = parseLength(text, unit);
+  const parsed = parseLength(text, unit, most);
   return parsed.ok ? value(parsed.ticks) : fault(parsed.wrong, parsed.right);
 }
 
-/** Cloth by the length: a bare number is yards in inch households and metres elsewhere. */
-export function readClothLength(text: string, unit: LengthUnit): FieldReading<Ticks> {
+/** Cloth by the length: a bare number is yards in inch households and metres elsewhere. `most`: up to 100 m if absent. */
+export function readClothLength(text: string, unit: LengthUnit, most?: Ticks): FieldReading<Ticks> {
   const plain = text.trim();
   const bare = /^[\d.,/\s½¼¾]+$/.test(plain);
-  return readLengthField(bare && plain !== '' ? `${plain} ${unit === 'in' ? 'yd' : 'm'}` : plain, unit);
+  return readLengthField(bare && plain !== '' ? `${plain} ${unit === 'in' ? 'yd' : 'm'}` : plain, unit, most);
 }
 
 /** Fullness as people write it (`2 1/2`, `2½`, `2.5`), in thousandths from 1000 to 6000. */

@@ -26,6 +26,8 @@ import { ERRORS, portfolioTrouble } from './errors.ts';
 const base = oc.errors(ERRORS);
 const nothing = z.object({});
 const byId = z.object({ id: recordId });
+/** Null: of the accepted work of all projects. */
+const ofCutPlan = z.object({ projectId: recordId.nullable() });
 
 /** Fields that a person may change: all but the record's own keys. */
 const clientFields = clientRecord.pick({ name: true, email: true, phone: true, address: true, notes: true }).partial();
@@ -150,6 +152,14 @@ export const contract = {
     editCutting: base.input(byId.extend({ changes: cuttingFields })).output(cuttingRecord),
     removeCutting: base.input(byId).output(nothing),
     restoreCutting: base.input(byId).output(cuttingRecord),
+    /**
+     * Lays and draws the cut plan of a project, or with null of all accepted work, so that `/papers/cut-plan/` has it at
+     * once. `pages` null: it was left before it was done.
+     */
+    drawCutPlan: base.input(ofCutPlan).output(z.object({ pages: z.int().nullable() })),
+    /** How much of the laying is done; 1: the pages are being drawn; null: it is not being drawn. */
+    readDrawing: base.input(ofCutPlan).output(z.object({ share: z.number().nullable() })),
+    leaveDrawing: base.input(ofCutPlan).output(nothing),
   },
   settings: {
     readSettings: base.input(nothing).output(settingsRecord),

@@ -1,6 +1,8 @@
 /** What the schema of `cutting` cannot see: names that nobody knows or that meet twice, lengths that make no sense. */
 import { isUnlistedBolt } from '../cutting.ts';
 import { at } from '../fault.ts';
+import { LONGEST, LONGEST_RUN } from '../length.ts';
+import type { Ticks } from '../length.ts';
 import { CLOTH_ROLES } from '../words.ts';
 import type { CheckTools } from './check-tools.ts';
 import { wireCutting } from './wire-cutting.ts';
@@ -34,7 +36,8 @@ function checkSupplies(tools: CheckTools, cutting: WireCutting): Supplies {
       if (before !== undefined)
         tools.fault(at(path, 'name'), `"${each.name}" is also the name of ${before}`, 'give each its own name');
       names.set(key, path);
-      checkAbove(tools, each.length, at(path, 'length'), 'give a length above 0');
+      const most = kind === 'bolts' ? LONGEST_RUN : LONGEST;
+      checkAbove(tools, each.length, at(path, 'length'), 'give a length above 0', most);
       tools.length(each.startsAt, at(path, 'startsAt'));
       byCloth.set(each.cloth, [...(byCloth.get(each.cloth) ?? []), each.name]);
     });
@@ -42,13 +45,25 @@ function checkSupplies(tools: CheckTools, cutting: WireCutting): Supplies {
   };
   const found = { bolts: check('bolts'), remnants: check('remnants') };
   (cutting.remnants ?? []).forEach((each, index) =>
-    checkAbove(tools, each.width, at(at('cutting.remnants', index), 'width'), 'give a width above 0, or leave it out'),
+    checkAbove(
+      tools,
+      each.width,
+      at(at('cutting.remnants', index), 'width'),
+      'give a width above 0, or leave it out',
+      LONGEST,
+    ),
   );
   return found;
 }
 
-function checkAbove(tools: CheckTools, value: number | string | undefined, path: string, right: string): void {
-  if (tools.length(value, path) === 0) tools.fault(path, 'is zero', right);
+function checkAbove(
+  tools: CheckTools,
+  value: number | string | undefined,
+  path: string,
+  right: string,
+  most: Ticks,
+): void {
+  if (tools.length(value, path, most) === 0) tools.fault(path, 'is zero', right);
 }
 
 function checkOn(tools: CheckTools, cloth: string, on: string, path: string, { bolts, remnants }: Supplies): void {
@@ -63,7 +78,10 @@ function checkFlaws(tools: CheckTools, cutting: WireCutting, supplies: Supplies)
     const path = at('cutting.flaws', index);
     tools.checkId(flaw.cloth, at(path, 'cloth'), CLOTH_ROLES);
     checkOn(tools, flaw.cloth, flaw.on, at(path, 'on'), supplies);
-    const [from, to] = [tools.length(flaw.from, at(path, 'from')), tools.length(flaw.to, at(path, 'to'))];
+    const [from, to] = [
+      tools.length(flaw.from, at(path, 'from'), LONGEST_RUN),
+      tools.length(flaw.to, at(path, 'to'), LONGEST_RUN),
+    ];
     if (from !== null && to !== null && to <= from)
       tools.fault(at(path, 'to'), 'is where it begins or before', `give more than ${tools.say(from)}`);
   });
@@ -75,7 +93,7 @@ function checkPlaced(tools: CheckTools, cutting: WireCutting, supplies: Supplies
     const path = at('cutting.fixed', index);
     tools.checkId(fixed.cloth, at(path, 'cloth'), CLOTH_ROLES);
     checkOn(tools, fixed.cloth, fixed.on, at(path, 'on'), supplies);
-    tools.length(fixed.at, at(path, 'at'));
+    tools.length(fixed.at, at(path, 'at'), LONGEST_RUN);
     tools.length(fixed.x, at(path, 'x'));
     if (!treatments.includes(fixed.treatment)) {
       const near = nearestWord(fixed.treatment, treatments);

@@ -43,15 +43,15 @@ export class CheckTools {
   }
 
   /** In the file's unit; null when it is not there, or is told as a fault. */
-  length(value: number | string | null | undefined, path: string): Ticks | null {
+  length(value: number | string | null | undefined, path: string, most: Ticks = LONGEST): Ticks | null {
     if (value === undefined || value === null) return null;
-    const parsed = parseLength(String(value), this.unit);
+    const parsed = parseLength(String(value), this.unit, most);
     if (parsed.ok) return parsed.ticks;
     const numeric = typeof value === 'number';
     this.fault(
       path,
       numeric ? `${value} ${this.unit} cannot be a length here` : parsed.wrong,
-      numeric ? `give less than ${formatLength(LONGEST, this.unit)}` : parsed.right,
+      numeric ? `give less than ${formatLength(most, this.unit)}` : parsed.right,
     );
     return null;
   }

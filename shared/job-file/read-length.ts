@@ -1,12 +1,13 @@
 /** Leaves of the wire form as the engines take them. The schema has already refused what cannot be read. */
-import { lengthFrom } from '../length.ts';
+import { lengthFrom, LONGEST_RUN } from '../length.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
 import { parseLength } from '../parse-length.ts';
 
 /** A wire length in ticks: a bare number in `unit`, or text. */
 export function readLength(value: number | string, unit: LengthUnit): Ticks {
   if (typeof value === 'number') return lengthFrom(value, unit);
-  const parsed = parseLength(value, unit);
+  // Which lengths may be no longer than 100 m has been checked.
+  const parsed = parseLength(value, unit, LONGEST_RUN);
   if (!parsed.ok) throw new Error(`length was not checked: ${value}`);
   return parsed.ticks;
 }

@@ -3,7 +3,7 @@ import * as z from 'zod';
 import type { Cutting } from '../cutting.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
 import { readLength } from './read-length.ts';
-import { fault, wireLength, wireName } from './wire-fields.ts';
+import { fault, wireLength, wireName, wireRun } from './wire-fields.ts';
 
 const onHand = {
   cloth: wireName.describe('The id of the cloth.'),
@@ -16,7 +16,7 @@ const onHand = {
 
 const wireBolt = z.strictObject({
   ...onHand,
-  length: wireLength.optional().describe('Not given: as long as one likes.'),
+  length: wireRun.optional().describe('Not given: as long as one likes.'),
 });
 const wireRemnant = z.strictObject({
   ...onHand,
@@ -26,8 +26,8 @@ const wireRemnant = z.strictObject({
 const wireFlaw = z.strictObject({
   cloth: wireName.describe('The id of the cloth.'),
   on: wireName.describe('A bolt or remnant of that cloth; "bolt 1" where none is listed.'),
-  from: wireLength.describe('Where the bad stretch begins, from the start of the bolt.'),
-  to: wireLength.describe('Where it ends.'),
+  from: wireRun.describe('Where the bad stretch begins, from the start of the bolt.'),
+  to: wireRun.describe('Where it ends.'),
 });
 const wirePlacedCut = z.strictObject({
   cloth: wireName.describe('The id of the cloth.'),
@@ -38,7 +38,7 @@ const wirePlacedCut = z.strictObject({
     .min(1, { error: fault('is below 1', 'give the number of the cut, from 1') })
     .describe("Counts the treatment's cuts of that cloth from 1, as the cut plan does."),
   on: wireName.describe('A bolt or remnant of that cloth; "bolt 1" where none is listed.'),
-  at: wireLength.describe('Where it starts, from the start of the bolt.'),
+  at: wireRun.describe('Where it starts, from the start of the bolt.'),
   x: wireLength.optional().describe('Its left edge from the left selvage. Not given: along a selvage.'),
 });
 

@@ -4,7 +4,8 @@ import { parseDecimal } from '../decimal.ts';
 import { parseLength } from '../parse-length.ts';
 import { parseLengthRate } from '../rate.ts';
 import { parseWeight } from '../weight.ts';
-import { lengthFrom } from '../length.ts';
+import { lengthFrom, LONGEST, LONGEST_RUN, ticksPer } from '../length.ts';
+import type { Ticks } from '../length.ts';
 
 /** A fault's two halves travel in one message, split again where faults are told. */
 export function fault(wrong: string, right: string): string {
@@ -13,29 +14,35 @@ export function fault(wrong: string, right: string): string {
 
 const LENGTH_TEXT = 'A number in the file\'s units, or text as people write it: "84 1/2", "7\' 0 1/2\\"", "214.6 cm".';
 
-/** 100 m in the smallest unit of a file: no bare number of any unit may be more. */
-const MOST = 100_000;
+/** A length up to `longest`: a bare number in `units`, or text. Text is tried in inches here; the parse proper knows the units. */
+function lengthUpTo(longest: Ticks) {
+  const metres = longest / ticksPer('m');
+  // In the smallest unit of a file: no bare number of any unit may be more.
+  const most = longest / ticksPer('mm');
+  return z
+    .union([z.number(), z.string()], {
+      error: fault('is not a length', 'give a number, or text such as "84 1/2" or "214.6 cm"'),
+    })
+    .superRefine((value, context) => {
+      if (typeof value === 'number') {
+        if (!Number.isFinite(value) || value < 0)
+          context.addIssue({ code: 'custom', message: fault(`${value} is negative`, 'give a length of 0 or more') });
+        else if (value > most)
+          context.addIssue({
+            code: 'custom',
+            message: fault(`${value} is longer than ${metres} m`, `give a length of 0 to ${metres} m`),
+          });
+        return;
+      }
+      const parsed = parseLength(value, 'in', longest);
+      if (!parsed.ok) context.addIssue({ code: 'custom', message: fault(parsed.wrong, parsed.right) });
+    })
+    .meta({ description: LENGTH_TEXT });
+}
 
-/** A length: a bare number in `units`, or text. Text is tried in inches here; the parse proper knows the units. */
-export const wireLength = z
-  .union([z.number(), z.string()], {
-    error: fault('is not a length', 'give a number, or text such as "84 1/2" or "214.6 cm"'),
-  })
-  .superRefine((value, context) => {
-    if (typeof value === 'number') {
-      if (!Number.isFinite(value) || value < 0)
-        context.addIssue({ code: 'custom', message: fault(`${value} is negative`, 'give a length of 0 or more') });
-      else if (value > MOST)
-        context.addIssue({
-          code: 'custom',
-          message: fault(`${value} is longer than 100 m`, 'give a length of 0 to 100 m'),
-        });
-      return;
-    }
-    const parsed = parseLength(value, 'in');
-    if (!parsed.ok) context.addIssue({ code: 'custom', message: fault(parsed.wrong, parsed.right) });
-  })
-  .meta({ description: LENGTH_TEXT });
+export const wireLength = lengthUpTo(LONGEST);
+/** Along the bolt. */
+export const wireRun = lengthUpTo(LONGEST_RUN);
 
 export const wireName = z
   .string({ error: fault('is not text', 'give a name between quotes') })

@@ -1,6 +1,6 @@
 /** What the portfolio keeps for the cut plan: remnants on the shelf, and what is settled of the cloth of a project. */
 import * as z from 'zod';
-import { drafts, instant, longText, maybeTicks, recordId, shortText, wholeTicks } from './record-fields.ts';
+import { drafts, instant, longText, maybeTicks, recordId, runTicks, shortText } from './record-fields.ts';
 
 const kept = { id: recordId, createdAt: instant, updatedAt: instant };
 const clothCode = z.string().min(1).max(80);
@@ -28,7 +28,7 @@ export type RemnantRecord = z.infer<typeof remnantRecord>;
 const boltPart = z.object({
   name: z.string().min(1).max(80),
   /** Null: as long as one likes. */
-  length: maybeTicks,
+  length: runTicks.nullable(),
   dyeLot,
   startsAt: maybeTicks,
 });
@@ -36,14 +36,14 @@ const boltPart = z.object({
 /** Name of a bolt, or id of a remnant. */
 const on = z.string().min(1).max(80);
 
-const flawPart = z.object({ on, from: wholeTicks, to: wholeTicks });
+const flawPart = z.object({ on, from: runTicks, to: runTicks });
 
 const placedPart = z.object({
   treatmentId: recordId,
   /** Counts the treatment's cuts of this cloth from 1. */
   cut: z.int().min(1).max(9999),
   on,
-  at: wholeTicks,
+  at: runTicks,
   /** Null: along its own side, else along the left selvage. */
   x: maybeTicks,
 });

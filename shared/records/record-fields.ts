@@ -1,16 +1,22 @@
 /** Leaves of the portfolio's records: lengths are whole ticks, instants are ISO text, ids are opaque text. */
 import * as z from 'zod';
-import { LONGEST } from '../length.ts';
+import { LONGEST, LONGEST_RUN, ticksPer } from '../length.ts';
 import type { Ticks } from '../length.ts';
 
 export const recordId = z.string().min(1).max(64);
 
-export const wholeTicks = z.custom<Ticks>(
-  (value) => typeof value === 'number' && Number.isSafeInteger(value) && value >= 0 && value <= LONGEST,
-  {
-    error: 'is not a whole number of ticks; give a length of 0 to 100 m',
-  },
-);
+function ticksUpTo(longest: Ticks) {
+  return z.custom<Ticks>(
+    (value) => typeof value === 'number' && Number.isSafeInteger(value) && value >= 0 && value <= longest,
+    {
+      error: `is not a whole number of ticks; give a length of 0 to ${longest / ticksPer('m')} m`,
+    },
+  );
+}
+
+export const wholeTicks = ticksUpTo(LONGEST);
+/** Along the bolt. */
+export const runTicks = ticksUpTo(LONGEST_RUN);
 
 /** Null where nobody has measured yet. */
 export const maybeTicks = wholeTicks.nullable();

@@ -68,6 +68,15 @@ describe('what it says', () => {
       expect(cuts.map(({ label }) => label)).toEqual(planned!.plan.bolts[index]!.cuts.map(({ label }) => label));
   });
 
+  it('a search that was ended early is told', () => {
+    const ended = planJob(job, 'good', { watch: { cancelled: () => true } });
+    expect(ended.plans[0]!.plan.cancelled).toBe(true);
+    const notesOf = (of: typeof laid) =>
+      assembleCutPlan(job, of, { date: '2026-11-25', of: 'good' }).sections[0]!.notes;
+    expect(notesOf(ended).join(' ')).toContain('The search was ended before it was through');
+    expect(notesOf(laid).join(' ')).not.toContain('was ended');
+  });
+
   it('the figures are those of the plan: laid, bound, chart and order', () => {
     expect(face!.figures.map(({ label }) => label)).toEqual([
       'laid together',

@@ -127,6 +127,24 @@ describe('bounded work', () => {
     expect(plan.steps).toBeLessThan(150_000);
   });
 
+  it('many remnants and many cuts fixed by hand are at most six times the work', () => {
+    const input = readPlanFile(growingPlan(100, 'bolts of 45 m'));
+    const remnants = Array.from({ length: 12 }, (_, index) => ({
+      ...{ id: `remnant ${index}`, dyeLot: 'A', length: cm(150 + 20 * index), width: null, startPhase: cm(0) },
+    }));
+    const free = planFor({ ...input, remnants, settings: { ...input.settings, budget: 3_000 } });
+    const fixed = free.bolts.flatMap((bolt) =>
+      bolt.cuts.slice(0, 2).map((cut) => ({ cut: cut.id, on: bolt.id, at: cut.at, x: cut.x })),
+    );
+    const budget = 30_000;
+    const plan = planFor({ ...input, remnants, fixed, settings: { ...input.settings, budget } });
+    expectSound({ ...input, remnants, fixed }, plan);
+    expect(fixed.length).toBeGreaterThan(20);
+    expect(plan.fixedCosts).toHaveLength(fixed.length);
+    // The whole, once more for fewer remnants, four times for the prices; and first layouts, which are always made.
+    expect(plan.steps).toBeLessThan(6 * budget + 60_000);
+  });
+
   it('progress is told in rising shares, and cancelling returns the best so far', () => {
     const input = readPlanFile(growingPlan(400, 'bolts of 45 m'));
     const shares: number[] = [];

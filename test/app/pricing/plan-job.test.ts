@@ -4,7 +4,7 @@ import { marginalCloth } from '#app/plan/marginal-cloth.ts';
 import { planJob } from '#app/pricing/plan-job.ts';
 import { priceJob } from '#app/pricing/price-job.ts';
 import { speaker } from '#app/estimating/say.ts';
-import { lengthIn } from '#shared/length.ts';
+import { lengthFrom, lengthIn } from '#shared/length.ts';
 import { expectSound } from '../plan/check-layout.ts';
 import { faultsOfHouse, houseOf, planHouse, readHouse } from './plan-house.ts';
 
@@ -22,6 +22,19 @@ describe('a house, by hand', () => {
     const { plan, order, orderAlone } = planHouse({ cloth: { repeat: { vertical: 27 } }, windows: [{}, {}] });
     // 7 × 108 + 100 = 856; and 27 is 883 in = 24.53 yd, up to 24.75; alone each 12.75.
     expect([inches(plan.ordered), lengthIn(order, 'yd'), lengthIn(orderAlone, 'yd')]).toEqual([856, 24.75, 25.5]);
+  });
+
+  it('laid together it may take more than the windows alone, and the working says why', () => {
+    // Alone 424 in each from its own place; together the second waits from 424 to 432: 8 of a repeat of 27.
+    const { plan, alone } = planHouse({ cloth: { repeat: { vertical: 27 } }, windows: [{}, {}] });
+    expect([plan.ordered, alone]).toEqual([856, 848].map((inches) => inches * 8128));
+    const step = plan.working.find(({ id }) => id === 'plan-alone');
+    expect(step?.formula).toBe(
+      '23.78 yd − 23.56 yd = 0.22 yd more laid together: on one piece each after the first waits for its place in the repeat, less than 1 × 27 in',
+    );
+    // On plain cloth nothing waits.
+    const plain = planHouse({ windows: [{}, {}] });
+    expect(plain.plan.working.find(({ id }) => id === 'plan-alone')?.formula).toMatch(/= 0 yd saved/);
   });
 
   it('two half widths of different windows lie beside one another', () => {
@@ -159,6 +172,16 @@ describe('cloth on hand, flaws and cuts placed by hand', () => {
     ]);
   });
 
+  it('a large house runs on: a cut may be put down, and a flaw lie, beyond 100 m of one bolt', () => {
+    const windows = Array.from({ length: 40 }, () => ({}));
+    const fixed = [{ cloth: 'face', treatment: 'Room/Window 1/Panels', cut: 1, on: 'bolt 1', at: '130 m' }];
+    const flaws = [{ cloth: 'face', on: 'bolt 1', from: '140 yd', to: '141 yd' }];
+    const { plan } = planHouse({ windows, cutting: { fixed, flaws } });
+    const cut = plan.bolts[0]!.cuts.find((each) => each.fixed);
+    expect(cut?.at).toBe(lengthFrom(130, 'm'));
+    expect(plan.unlaid).toEqual([]);
+  });
+
   it('a fixed cut of work that is not laid is left alone', () => {
     const fixed = [{ cloth: 'face', treatment: 'Room/Window 1/Panels', cut: 2, on: 'bolt 1', at: 30 }];
     const declined = [{ decision: 'declined' }, windows[1]!];
@@ -225,7 +248,7 @@ describe('what is wrong is told by name, with the path of the job file', () => {
     [
       'a cut longer than every bolt',
       { windows: [{}], cutting: { bolts: [{ ...bolt, length: 90 }] } },
-      /^rooms\[0\]\.openings\[0\]\.treatments\[0\]: the cut "Window 1 1" of 100 in is longer than every bolt; /,
+      /^rooms\[0\]\.openings\[0\]\.treatments\[0\]: the cut "Window 1 1" of 100 in and 3 more like it are longer than every bolt; /,
     ],
     [
       'a repeat longer than the bolt',
@@ -274,9 +297,19 @@ describe('what is wrong is told by name, with the path of the job file', () => {
       /^cutting\.fixed\[1\]\.at: "Window 1 2" lies on/,
     ],
     [
+      'a position that no bolt has',
+      fixedAt({ at: '1100 m' }),
+      /^cutting\.fixed\[0\]\.at: "1100 m" is longer than 1000 m/,
+    ],
+    [
+      'a remnant longer than 100 m',
+      { windows: [{}], cutting: { remnants: [{ ...bolt, length: 5000 }] } },
+      /^cutting\.remnants\[0\]\.length: 5000 in cannot be a length here; give less than/,
+    ],
+    [
       'a cut that there is not',
       fixedAt({ cut: 5 }),
-      /^cutting\.fixed\[0\]\.cut: "Room\/Window 1\/Panels" has 4 cuts of this cloth; give 1 to 4/,
+      /^cutting\.fixed\[0\]\.cut: cut 5 is placed by hand, but "Room\/Window 1\/Panels" has 4 cuts of this cloth; give 1 to 4/,
     ],
     [
       'a treatment that there is not',
@@ -298,7 +331,7 @@ describe('what is wrong is told by name, with the path of the job file', () => {
     const cutting = { bolts: [{ ...bolt, length: 90 }] };
     const [bare, wrong] = [{ windows }, { windows, cutting }].map((each) => priceJob(readHouse(houseOf(each))));
     expect(wrong!.totals).toEqual(bare!.totals);
-    expect([wrong!.plan, wrong!.planFaults.length, bare!.planFaults]).toEqual([[], 4, []]);
+    expect([wrong!.plan, wrong!.planFaults.length, bare!.planFaults]).toEqual([[], 1, []]);
   });
 
   it('cloth that runs out is told with the cuts that found no place', () => {

@@ -36,6 +36,10 @@ describe('several projects laid together', () => {
 
   it('one project is its own plan', () => {
     expect(ordered([{ name: 'Ada Fenn', job: accepted() }])).toEqual(alone);
+    const labelsOf = (jobs: readonly NamedJob[]) =>
+      planTogether(jobs).plans.flatMap(({ input }) => input.cuts.map(({ label }) => label ?? ''));
+    expect(labelsOf(twice.slice(0, 1)).some((label) => label.includes('Ada Fenn'))).toBe(false);
+    expect(labelsOf(twice).every((label) => /^(Ada Fenn|Ida Wick), /.test(label))).toBe(true);
   });
 
   it('two orders of one cloth are never more than one after the other, and every cut is there', () => {

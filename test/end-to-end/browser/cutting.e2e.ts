@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Locator } from 'playwright';
 import { openInBrowser, type OpenProgram } from './browser-shell.ts';
-import { button, field, link, stacks, waitForText } from './sheet.ts';
+import { button, field, link, stacks, waitForText, write } from './sheet.ts';
 
 /** The sample household's first cloth hangs at two windows: its cuts are laid together. */
 describe('the cut plan', () => {
@@ -75,7 +75,7 @@ describe('the cut plan', () => {
     await page.mouse.up();
     await waitForText(cloth.getByRole('region', { name: 'East window 2' }), /Put down by hand\./);
     await page.keyboard.press('Control+z');
-    await expect.poll(() => cloth.getByText('Put down by hand.').count()).toBe(0);
+    await expect.poll(() => cloth.getByText('Put down by hand.').count(), { timeout: 20_000 }).toBe(0);
   });
 
   it('a remnant is put on the shelf and used first', async () => {
@@ -86,6 +86,51 @@ describe('the cut plan', () => {
     await expect.poll(orderOf, { timeout: 20_000 }).toBeLessThan(before);
     await button(program.page, 'take off').click();
     await expect.poll(orderOf, { timeout: 20_000 }).toBe(before);
+  });
+
+  it('a cut put down by hand waits while its window is declined, and is named when its window has fewer cuts', async () => {
+    const { page } = program;
+    const put = async (): Promise<void> => {
+      const cut = cloth.getByRole('button', { name: /^East window 4:/ });
+      await cut.focus();
+      await cut.press('Enter');
+      const slip = cloth.getByRole('region', { name: 'East window 4' });
+      await slip.getByLabel('from its start').fill('270 in');
+      await slip.getByRole('button', { name: 'Put it there' }).click();
+      await waitForText(slip, /Put down by hand\./);
+    };
+    await put();
+    await page.getByText('What was accepted', { exact: true }).click();
+    await field(page, 'Nursery, East window').selectOption('declined');
+    await waitForText(cloth, /One cut was put down by hand that is not in this plan/);
+    await field(page, 'Nursery, East window').selectOption('');
+    await expect.poll(() => cloth.getByText('is not in this plan').count(), { timeout: 20_000 }).toBe(0);
+    await link(page, 'Back to the windows').click();
+    const rod = field(page, 'rod face');
+    const before = await rod.inputValue();
+    await write(page, 'rod face', '24');
+    await link(page, /^Cut plan$/).click();
+    await waitForText(cloth, /cut 4 is placed by hand, but "Nursery\/East window\/Panels" has 2 cuts/);
+    await cloth.getByRole('button', { name: 'Let this cut lie where it saves most' }).click();
+    await cloth.getByRole('button', { name: /^East window 2:/ }).waitFor();
+    await link(page, 'Back to the windows').click();
+    await write(page, 'rod face', before);
+    await link(page, /^Cut plan$/).click();
+    await cloth.getByRole('button', { name: /^East window 4:/ }).waitFor();
+  });
+
+  it('the paper is made while the screen goes on, and opens or waits to be opened', async () => {
+    const { page } = program;
+    const ready = link(page, /^open the (\d+ pages|page)$/);
+    await button(page, 'Cut plan to print').click();
+    await button(page, 'Do without the paper').click();
+    await button(page, 'Cut plan to print').waitFor();
+    expect(await ready.count()).toBe(0);
+    await button(page, 'Cut plan to print').click();
+    await ready.waitFor({ timeout: 60_000 });
+    const address = await ready.getAttribute('href');
+    const head = await page.evaluate(async (from) => (await (await fetch(from)).text()).slice(0, 5), address ?? '');
+    expect(head).toBe('%PDF-');
   });
 
   it('what is declined is not cut, and what alone was accepted is', async () => {
@@ -114,6 +159,8 @@ describe('the cut plan', () => {
     await link(page, 'Workroom').click();
     const together = page.getByRole('region', { name: 'Larch stripe', exact: true });
     await together.getByRole('img', { name: /^Cut plan to scale\. Bolt 1: 6 cuts/ }).waitFor();
+    await button(page, 'All accepted work to print').click();
+    await link(page, /^open the (\d+ pages|page)$/).waitFor({ timeout: 60_000 });
     await page.getByLabel('Ada Fenn').uncheck();
     await expect.poll(() => together.count()).toBe(0);
     await page.getByLabel('Ada Fenn').check();

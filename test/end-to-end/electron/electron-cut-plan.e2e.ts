@@ -20,4 +20,13 @@ describe('the cut plan in Electron', () => {
       .poll(() => cloth.textContent())
       .toMatch(/no layout of these cuts takes less|No layout takes less than/);
   });
+
+  it('is drawn on paper by the built thread of the host process', async () => {
+    const { page } = program;
+    await page.getByRole('button', { name: 'Cut plan to print' }).click();
+    const ready = page.getByRole('link', { name: /^open the (\d+ pages|page)$/ });
+    await ready.waitFor({ timeout: 60_000 });
+    const address = (await ready.getAttribute('href')) ?? '';
+    expect(await page.evaluate(async (from) => (await (await fetch(from)).text()).slice(0, 5), address)).toBe('%PDF-');
+  });
 });

@@ -211,6 +211,10 @@ export const STORY: readonly Step[] = [
   step('cuttings.removeCutting', byId('cutting')),
   step('cuttings.restoreCutting', byId('cutting')),
   step('projects.readProject', byId('zoe', 'project')),
+  step('cuttings.drawCutPlan', (memory) => ({ projectId: id('zoe', 'project', 'id')(memory) })),
+  step('cuttings.drawCutPlan', () => ({ projectId: 'nobody' }), { fails: 'NOT_FOUND' }),
+  step('cuttings.readDrawing', () => ({ projectId: null })),
+  step('cuttings.leaveDrawing', () => ({ projectId: null })),
 
   step('proposals.makeProposal', (memory) => ({ projectId: id('zoe', 'project', 'id')(memory) }), { keep: 'proposal' }),
   step(

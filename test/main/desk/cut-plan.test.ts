@@ -89,6 +89,35 @@ describe('a plan is laid again', () => {
     expect((await readPlan(projectId)).plan[0]!.yards).toBeCloseTo((424 + 54) / 36, 4);
   });
 
+  test('a fixed cut that its treatment has not any more is named, and a proposal is made all the same', async () => {
+    const { projectId, treatments } = await importHouse();
+    const { id, make } = treatments[1]!;
+    if (make.kind !== 'panels') throw new Error('the house has panels');
+    await client.cuttings.addCutting({
+      projectId,
+      cloth: 'face',
+      fields: { fixed: [{ treatmentId: id, cut: 4, on: 'bolt 1', at: inches(108), x: null }] },
+    });
+    expect((await readPlan(projectId)).plan[0]!.yards).toBeCloseTo((424 + 432) / 36, 4);
+    await client.treatments.editTreatment({ id, changes: { make: { ...make, halfWidths: 2 } } });
+    await expect(readPlan(projectId)).rejects.toMatchObject({
+      code: 'BAD_INPUT',
+      data: {
+        faults: expect.arrayContaining([
+          {
+            path: 'cutting.fixed[0].cut',
+            wrong: 'cut 4 is placed by hand, but "Room/Window 2/Panels" has 2 cuts of this cloth',
+            right: 'give 1 to 2, or take it out',
+          },
+        ]) as unknown,
+      },
+    });
+    expect((await client.proposals.makeProposal({ projectId })).number).not.toBe('');
+    // As many cuts again: it lies where it was put.
+    await client.treatments.editTreatment({ id, changes: { make } });
+    expect((await readPlan(projectId)).plan[0]!.yards).toBeCloseTo((424 + 432) / 36, 4);
+  });
+
   test('a fixed cut of a treatment that is taken away is left out, and there again when it comes back', async () => {
     const { projectId, treatments } = await importHouse();
     const id = treatments[1]!.id;
@@ -131,7 +160,78 @@ test('a proposal is made whatever is wrong with the cloth on hand, and says noth
   expect(words).not.toMatch(/laid together|cut plan|reserve for flaws/iu);
 });
 
-describe('papers', () => {
+/** A house whose plan takes a while: many cuts in a half-drop, on several pieces. */
+function largeHouse(windows: number): Promise<{ projectId: string }> {
+  const sizes = Array.from({ length: windows }, (_, index) => ({
+    rodWidth: 70 + ((index * 37) % 90),
+    finishedLength: 70 + ((index * 13) % 50),
+  }));
+  return importHouse(sizes, { repeat: { vertical: 25.25, match: 'half-drop' }, bolt: '60 yd' });
+}
+
+// Each thread loads the engines from their sources anew.
+describe('a paper that takes its time', { timeout: 120_000 }, () => {
+  test('is drawn while the desk answers everything else, says how far it is, and is there at once afterwards', async () => {
+    const { projectId } = await largeHouse(24);
+    let done = false;
+    const drawing = client.cuttings.drawCutPlan({ projectId }).finally(() => (done = true));
+    const shares: number[] = [];
+    while (!done) {
+      const { share } = await client.cuttings.readDrawing({ projectId });
+      if (share !== null) shares.push(share);
+      await client.projects.readProject({ id: projectId });
+      await new Promise((resolve) => setImmediate(resolve));
+    }
+    const { pages } = await drawing;
+    expect(pages).toBeGreaterThan(3);
+    // Answers came all the while, and what they told never fell back.
+    expect(shares.length).toBeGreaterThan(20);
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    expect([shares.at(0), shares.at(-1)]).toEqual([0, 1]);
+    expect(await client.cuttings.readDrawing({ projectId })).toEqual({ share: null });
+    const reading = desk.desk.readPaper('cut-plan', projectId);
+    // Nothing is laid again for the address.
+    expect(await client.cuttings.readDrawing({ projectId })).toEqual({ share: null });
+    expect((await extractPages(new Uint8Array((await reading)!.bytes))).length).toBe(pages);
+  });
+
+  test('is left when nobody waits for it, or when the desk closes', async () => {
+    const { projectId } = await largeHouse(24);
+    const drawing = client.cuttings.drawCutPlan({ projectId });
+    const reading = desk.desk.readPaper('cut-plan', projectId);
+    while ((await client.cuttings.readDrawing({ projectId })).share === null)
+      await new Promise((resolve) => setImmediate(resolve));
+    await client.cuttings.leaveDrawing({ projectId });
+    expect(await drawing).toEqual({ pages: null });
+    expect(await reading).toBeNull();
+    expect(await client.cuttings.readDrawing({ projectId })).toEqual({ share: null });
+    const other = client.cuttings.drawCutPlan({ projectId });
+    while ((await client.cuttings.readDrawing({ projectId })).share === null)
+      await new Promise((resolve) => setImmediate(resolve));
+    await desk.desk.close();
+    expect(await other).toEqual({ pages: null });
+  });
+
+  test('a change of the project draws it anew', async () => {
+    const { projectId, treatments } = await importHouse();
+    const before = await client.cuttings.drawCutPlan({ projectId });
+    expect(before.pages).not.toBeNull();
+    await client.treatments.editTreatment({ id: treatments[0]!.id, changes: { decision: 'declined' } });
+    expect(await readWords('cut-plan', projectId)).not.toContain('Window 1');
+  });
+
+  test('a letter that no typeface has is named, across the thread', async () => {
+    const { projectId } = await importHouse();
+    const { rooms } = await client.projects.readProject({ id: projectId });
+    await client.openings.editOpening({ id: rooms[0]!.openings[0]!.id, changes: { name: '\u6771' } });
+    await expect(client.cuttings.drawCutPlan({ projectId })).rejects.toMatchObject({
+      code: 'BAD_INPUT',
+      data: { faults: [{ wrong: expect.stringContaining('\u6771') as string }] },
+    });
+  });
+});
+
+describe('papers', { timeout: 120_000 }, () => {
   test('the cut plan of a project: of what is likely, then of what is accepted', async () => {
     const { projectId, treatments } = await importHouse();
     const paper = await desk.desk.readPaper('cut-plan', projectId);
@@ -144,7 +244,9 @@ describe('papers', () => {
     expect(accepted).toContain('everything that the client accepted');
     expect(accepted).not.toContain('Window 2');
     expect(await desk.desk.readPaper('cut-plan', 'nobody')).toBeNull();
-    expect(await readWords('cut-plan', 'accepted')).toContain('Invented, Window 1 4');
+    const alone = await readWords('cut-plan', 'accepted');
+    expect(alone).toContain('Window 1 4');
+    expect(alone).not.toContain('Invented, Window');
   });
 
   test('one plan over all accepted projects: none while nothing is accepted', async () => {
@@ -155,6 +257,7 @@ describe('papers', () => {
     }
     const words = await readWords('cut-plan', 'accepted');
     expect(words).toContain('Invented and Invented 2');
+    expect(words).toContain('Invented 2, Window 1 1');
     expect(words).toContain('Four cuts of two treatments on one piece');
   });
 

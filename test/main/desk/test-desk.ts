@@ -5,6 +5,7 @@ import path from 'node:path';
 import { createDesk } from '#main/desk/create-desk.ts';
 import type { Desk } from '#main/desk/create-desk.ts';
 import { readFonts } from '#main/host/fonts.ts';
+import { cutPaperStarter } from '#main/host/start-cut-paper.ts';
 import { MachineLacks } from '#main/host/machine.ts';
 import type { Machine, MachineAct } from '#main/host/machine.ts';
 
@@ -74,6 +75,7 @@ export function makeTestDesk(): TestDesk {
     clock: () => new Date((moment += 1000)),
     makeId: () => `id-${String((lastId += 1)).padStart(5, '0')}`,
     readFonts: () => readFonts(null),
+    startCutPaper: cutPaperStarter(null),
     programVersion: '0.0.0-test',
     onFault: (error) => faults.push(error),
     busyTimeout: 200,
