@@ -27,12 +27,13 @@ export class CutPaper {
     const asked = (this.#asked += 1);
     const isWanted = (): boolean => asked === this.#asked;
     const began = performance.now();
+    let isDone = false;
     this.share = 0;
     this.pages = null;
     try {
       await program.edits.flush();
       const drawn = client.cuttings.drawCutPlan(this.#of);
-      void this.#watch(isWanted);
+      void this.#watch(() => isWanted() && !isDone);
       const { pages } = await drawn;
       if (!isWanted()) return;
       this.pages = pages;
@@ -40,6 +41,7 @@ export class CutPaper {
     } catch (error) {
       if (isWanted()) program.tell(error);
     } finally {
+      isDone = true;
       if (isWanted()) this.share = null;
     }
   }
@@ -60,12 +62,12 @@ export class CutPaper {
     if (this.share !== null) void this.leave();
   }
 
-  async #watch(isWanted: () => boolean): Promise<void> {
-    while (isWanted() && this.share !== null) {
+  async #watch(isGoing: () => boolean): Promise<void> {
+    while (isGoing()) {
       await new Promise((resolve) => setTimeout(resolve, LOOK_EVERY));
       // Whether it failed is told by the drawing itself.
       const { share } = await client.cuttings.readDrawing(this.#of).catch(() => ({ share: null }));
-      if (share !== null && isWanted() && this.share !== null) this.share = share;
+      if (share !== null && isGoing()) this.share = share;
     }
   }
 }
