@@ -90,16 +90,18 @@ describe('the cut plan', () => {
 
   it('a cut put down by hand waits while its window is declined, and is named when its window has fewer cuts', async () => {
     const { page } = program;
-    const put = async (): Promise<void> => {
-      const cut = cloth.getByRole('button', { name: /^East window 4:/ });
-      await cut.focus();
-      await cut.press('Enter');
-      const slip = cloth.getByRole('region', { name: 'East window 4' });
-      await slip.getByLabel('from its start').fill('270 in');
-      await slip.getByRole('button', { name: 'Put it there' }).click();
-      await waitForText(slip, /Put down by hand\./);
-    };
-    await put();
+    const cut = cloth.getByRole('button', { name: /^East window 4:/ });
+    await cut.focus();
+    await cut.press('Enter');
+    const slip = cloth.getByRole('region', { name: 'East window 4' });
+    const place = slip.getByLabel('from its start');
+    await place.fill('265 1/8 in');
+    await slip.getByRole('button', { name: 'Put it there' }).click();
+    await waitForText(slip, /(\S+) in along is the nearest place/);
+    const [, nearest = ''] = /(\S+) in along is the nearest place/.exec((await slip.textContent()) ?? '') ?? [];
+    await place.fill(`${nearest} in`);
+    await slip.getByRole('button', { name: 'Put it there' }).click();
+    await waitForText(slip, /Put down by hand\./);
     await page.getByText('What was accepted', { exact: true }).click();
     await field(page, 'Nursery, East window').selectOption('declined');
     await waitForText(cloth, /One cut was put down by hand that is not in this plan/);
