@@ -51,7 +51,7 @@ export function orderPlan(
     return { name: bolt.id, base: bolt.ordered, extra, order: ticks(Math.min(asked, Math.max(whole, bolt.ordered))) };
   });
   if (rules.orderFrom === 'handbook') {
-    const extra = ticks(bought.length * orderExtra(cloth, rules.orderExtra));
+    const extra = ticks(bolts.reduce((sum, bolt) => sum + bolt.extra, 0));
     return { order: orderLength(cloth, handbook, extra, rules.orderStep), bolts };
   }
   const total = bolts.reduce((sum, bolt) => sum + bolt.order, 0);
@@ -69,9 +69,8 @@ export function workPlanOrder(
   const upTo = cloth.supply?.orderStep ?? rules.orderStep;
   const least = cloth.supply?.leastOrder ?? 0;
   const byChart = rules.orderFrom === 'handbook';
-  const extra = orderExtra(cloth, rules.orderExtra);
   const sum = byChart
-    ? [`${say.cloth(handbook)} + ${bolts.length} × ${say.cloth(extra)}`]
+    ? [[handbook, ...bolts.map(({ extra }) => extra)].map(say.cloth).join(' + ')]
     : bolts.map((bolt) => `${bolt.name}: ${say.cloth(bolt.base)} + ${say.cloth(bolt.extra)}, ${say.cloth(bolt.order)}`);
   const bolt = cloth.supply?.bolt ?? null;
   return step(
