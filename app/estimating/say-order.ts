@@ -29,7 +29,7 @@ export function workOrderOf(
     id,
     label,
     [
-      ...(line.pieces ? sayPieces(line.pieces, extra, say) : [sayBase(line, extra, practice, say)]),
+      line.pieces ? sayPieces(line.pieces, extra, say) : sayBase(line, extra, practice, say),
       ...sayStep(upTo, line.pieces !== undefined, say),
       ...(inOne ? [`no more than a whole piece, ${say.cloth(line.order)}`] : []),
       ...(least === null ? [] : [`at least ${say.cloth(least)}`]),
@@ -53,22 +53,22 @@ function sayStep(upTo: Ticks, isEach: boolean, say: Say): string[] {
 }
 
 /** `2 pieces of 2 cuts: 208 + 27 = 6¾ yd each`: pieces that are alike are told once. */
-function sayPieces(pieces: readonly SuppliedPiece[], extra: Ticks, say: Say): string[] {
+function sayPieces(pieces: readonly SuppliedPiece[], extra: Ticks, say: Say): string {
   const alike = new Map<string, SuppliedPiece[]>();
   for (const piece of pieces) {
     const key = `${piece.cuts} ${piece.base}`;
     alike.set(key, [...(alike.get(key) ?? []), piece]);
   }
-  return [...alike.values()].flatMap((same) => {
+  const added = extra === 0 ? '' : ` + ${say.length(extra)}`;
+  const told = [...alike.values()].flatMap((same) => {
     const [piece] = same;
     if (piece === undefined) return [];
     const many = same.length === 1 ? '1 piece' : `${same.length} pieces`;
     const cuts = piece.cuts === 1 ? '1 cut' : `${piece.cuts} cuts`;
     const each = same.length === 1 ? '' : ' each';
-    return [
-      `${many} of ${cuts}: ${say.length(piece.base)} + ${say.length(extra)} ${say.unit}, ${say.cloth(piece.order)}${each}`,
-    ];
+    return [`${many} of ${cuts}: ${say.length(piece.base)}${added} ${say.unit}, ${say.cloth(piece.order)}${each}`];
   });
+  return told.join('; ');
 }
 
 function sayWhole(cloth: Cloth, bolt: Ticks, say: Say): string {

@@ -9,7 +9,7 @@ import { layOutPanels } from './lay-out-panel.ts';
 import type { PanelLayout } from './lay-out-panel.ts';
 import { faceLine, nameOf, sayCuts, sayQuantity } from './cloth-words.ts';
 import { piecesOfLayers } from './pieces-of-layers.ts';
-import { pointChain, pointDots } from './points-of-panel.ts';
+import { pointChain, pointDots, trimOf } from './points-of-panel.ts';
 import type { Chain, ChainPart, PieceLine, PieceZone, WorkPiece, WorkRow } from './work-piece.ts';
 
 type Given = WorkGiven<PanelsTreatment>;
@@ -138,8 +138,8 @@ function flatPanel(given: Given, face: TakeoffLine, layout: PanelLayout): WorkPi
     height,
     zones: [
       ...zones,
-      { x: 0, y: 0, width: sideHem, height, is: 'turn' },
-      { x: layout.flat - sideHem, y: 0, width: sideHem, height, is: 'turn' },
+      { x: trimOf(layout, 'left'), y: 0, width: sideHem, height, is: 'turn' },
+      { x: layout.flat - sideHem - trimOf(layout, 'right'), y: 0, width: sideHem, height, is: 'turn' },
       ...pleatZones(given, layout),
     ],
     lines: [...lines, ...seams],

@@ -18,7 +18,7 @@ function pointPlaces(given: Given, layout: PanelLayout): readonly number[] {
 }
 
 /** What grommets have trimmed off at the wall side, which is the left one but of a right panel. */
-function trimOf({ points, sides }: PanelLayout, side: 'left' | 'right'): number {
+export function trimOf({ points, sides }: PanelLayout, side: 'left' | 'right'): number {
   const wall = sides.name === 'right' ? 'right' : 'left';
   return side === wall ? (points.grommets?.trimmed ?? 0) : 0;
 }

@@ -125,6 +125,12 @@ describe('an order of more than a whole piece had one extra repeat', () => {
     expect(found.yards).toBeCloseTo(yards, 4);
     expect(found.pieces).toEqual(pieces);
   });
+  it('pieces that differ are told one by one, and nothing extra is not added', () => {
+    // 3 x 100 = 300 in is 8 1/3 yd; 100 in is 2.78.
+    expect(ordered({ cloth: { bolt: '8 1/2 yd' } }).formula).toBe(
+      '1 piece of 3 cuts: 300 in, 8½ yd; 1 piece of 1 cut: 100 in, 3 yd, each up to ¼ yd',
+    );
+  });
   it('a lining has pieces of its own: 4 cuts of 90 in from 6 yd are two and two', () => {
     const lining = { id: 'l', role: 'lining', family: 'standard', width: 54, price: '5/yd', bolt: '6 yd' } as const;
     const estimate = estimateCase({ panels: PANELS, linings: [lining], behind: ['l'] });
