@@ -111,9 +111,16 @@ function listFigures({ plan, order, handbook, alone, orderAlone }: ClothPlan, sp
     {
       label: 'order',
       value: speech.cloth(order),
-      rests: `with the extra for each piece, up to the step; each treatment alone would be ${speech.cloth(orderAlone)}`,
+      rests: `${sayPieces(plan)}; each treatment alone would be ${speech.cloth(orderAlone)}`,
     },
   ];
+}
+
+/** Where several pieces are bought, each with what is added to it: that is how they are asked for. */
+function sayPieces({ bolts, working }: ClothPlan['plan']): string {
+  const bought = bolts.filter(({ ordered }) => ordered > 0);
+  const formula = working.find(({ id }) => id === 'plan-order')?.formula;
+  return bought.length > 1 && formula !== undefined ? formula : 'with the extra for each piece, up to the step';
 }
 
 function listNotes({ plan, input, oneLot }: ClothPlan, speech: Speech): string[] {

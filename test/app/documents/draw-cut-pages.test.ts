@@ -108,6 +108,17 @@ describe('what it says', () => {
     expect(told.sections.map(({ cloth }) => cloth)).toEqual(['std-white']);
   });
 
+  it('an order of several pieces says what of each: 208 in and a repeat of 27 are 6¾ yd, twice', () => {
+    const given = readHouse(houseOf({ cloth: { repeat: { vertical: 27 }, bolt: '8 yd' }, windows: [{}] }));
+    const [section] = assembleCutPlan(given, planJob(given, 'good'), { date: '2026-11-25', of: 'good' }).sections;
+    const order = section?.figures.find(({ label }) => label === 'order');
+    const breakable = [order?.value, order?.rests].map((text) => text?.replaceAll('\u00a0', ' '));
+    expect(breakable).toEqual([
+      '13½ yd',
+      'bolt 1: 5.78 yd + ¾ yd, 6¾ yd; bolt 2: 5.78 yd + ¾ yd, 6¾ yd, each up to ¼ yd; each treatment alone would be 13½ yd',
+    ]);
+  });
+
   it('the same paper and id give the same bytes; with nothing to cut it says so', async () => {
     const [one, two] = await Promise.all([
       drawCutPages(paper, givenOf()),
