@@ -3,6 +3,7 @@ import type { Cloth } from '#shared/cloth.ts';
 import { exhaustive } from '#shared/fault.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import type { BedSkirtTreatment } from '#shared/treatments/bed-skirt.ts';
+import { toNearestTick } from '../round.ts';
 import { step } from '../say.ts';
 import type { Say } from '../say.ts';
 import { sayCut, workGrams, workOrder, workRows } from '../work-rows.ts';
@@ -126,9 +127,9 @@ function workCloth(
         step(
           'fullness-made',
           'fullness made',
-          `flat cloth without end hems ÷ ${say.length(measured.perimeter)}`,
+          `${say.length(toNearestTick(fullnessMade * measured.perimeter))} ÷ ${say.length(measured.perimeter)}`,
           say.number(fullnessMade),
-          'end hems and joins taken off',
+          'flat cloth of the strip; practice: end hems and joins taken off',
         ),
       );
   }

@@ -28,14 +28,21 @@ export function workCornice(
   return [
     ...workBox(cornice, sheet, say),
     ...cloths.flatMap((cloth, index) => workCut(cornice, cloth, index, laid[index], say)),
-    ...edges.map((edge) => sum(`welt-${edge}`, `welt, ${edge}`, weltAddends(cornice, edge), say)),
+    ...edges.map((edge) => sum(`welt-${edge}`, `welt, ${edge}`, weltAddends(cornice, edge), 'ends of the welt', say)),
     ...welts.map(({ cloth, run }) => workWelt(`welt-${cloth.id}`, run, cloth, making, say)),
     ...(sheet.cover ? workCover(sheet.cover, sheet.box.dustBoard, making, say) : []),
   ];
 }
 
-function sum(id: string, label: string, addends: readonly Addend[], say: Say): WorkingStep {
-  return step(id, label, sayAddends(addends, say), say.length(addUp(addends)), nameAddends(addends));
+/** `practiced`: what of the sum are settings. */
+function sum(id: string, label: string, addends: readonly Addend[], practiced: string, say: Say): WorkingStep {
+  return step(
+    id,
+    label,
+    sayAddends(addends, say),
+    say.length(addUp(addends)),
+    `${nameAddends(addends)}; practice: ${practiced}`,
+  );
 }
 
 function workBox(cornice: CorniceTreatment, { box }: CorniceSheet, say: Say): WorkingStep[] {
@@ -101,7 +108,7 @@ function workCut(
   const { shrinkage } = cornice.practice;
   const washed = index === 0 && shrinkage > 0;
   return [
-    sum(`${key}cut-width`, `${who}cut width`, cut.width, say),
+    sum(`${key}cut-width`, `${who}cut width`, cut.width, 'wrap, padding and turns', say),
     workWidths(`${key}widths`, `${who}widths`, cloth, laid.widths, cornice.practice, say),
     step(
       index === 0 ? 'plain-cut' : `${key}cut`,

@@ -97,7 +97,7 @@ function workFullness(valance: ValanceTreatment, face: FaceCloth, laid: LaidVala
       ? `(${flat} − ${say.length(returns.left + returns.right)}) ÷ ${say.length(valance.width)}`
       : `(${flat}) ÷ ${say.length(finishedWidthOf(valance))}`,
     say.number(laid.fullnessMade ?? 0),
-    'side hems and seams taken off',
+    'practice: side hems and seams taken off',
   );
 }
 
@@ -110,7 +110,7 @@ function workPlain(valance: ValanceTreatment, behind: readonly BackCloth[], laid
     'cut before repeat',
     shrinkage > 0 ? `(${formula}) ÷ (1 − ${say.number(shrinkage / 1e6, 6)})` : formula,
     say.length(laid.face.plain),
-    `${nameAddends(sum)}${shrinkage > 0 ? '; practice: shrinkage before rounding' : ''}`,
+    `${nameAddends(sum)}; practice: turns, hems and seams${shrinkage > 0 ? ', shrinkage before rounding' : ''}`,
   );
 }
 
@@ -128,6 +128,12 @@ export function workLayer(
   const sum = layerAddends(valance, layer, behind);
   return [
     workWidths(`${key}-widths`, `${layer.name}, widths`, layer, own.widths, valance.practice, say),
-    step(`${key}-cut`, `${layer.name}, cut`, sayAddends(sum, say), say.length(own.plain), nameAddends(sum)),
+    step(
+      `${key}-cut`,
+      `${layer.name}, cut`,
+      sayAddends(sum, say),
+      say.length(own.plain),
+      `${nameAddends(sum)}; practice: turns, hems and how much shorter`,
+    ),
   ];
 }

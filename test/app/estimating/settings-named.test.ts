@@ -2,8 +2,14 @@
  * The working names every setting of the practice that it used: what changes with a setting stands in a step that says so,
  * and the figure of the setting is in its formula.
  */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { takeOffJob } from '#app/pricing/price-job.ts';
+import { readJob } from '#shared/job-file/read-job.ts';
+import type { WireJob } from '#shared/job-file/wire-job.ts';
+import { sayFault } from '#shared/fault.ts';
 import type { WorkingStep } from '#shared/result.ts';
+import type { TreatmentKind } from '#shared/treatments/treatment.ts';
 import { estimateCase } from './panels-case.ts';
 import type { PanelsCase } from './panels-case.ts';
 
@@ -106,5 +112,34 @@ describe('figures instead of words', () => {
       ({ id }) => id === 'laid-out',
     )?.rests;
     expect(rests).toContain('all tops one way');
+  });
+});
+
+describe('the other kinds', () => {
+  const house = JSON.parse(
+    readFileSync(new URL('../../reference/every-kind.job.json', import.meta.url), 'utf8'),
+  ) as WireJob;
+  const workingOf = (practice: WireJob['practice']) => {
+    const read = readJob({ ...house, practice: { ...house.practice, ...practice } });
+    if (!read.ok) throw new Error(read.faults.map(sayFault).join('\n'));
+    const { treatments } = takeOffJob(read.job);
+    return new Map(treatments.map(({ kind, tiers }) => [kind, tiers.good.working] as const));
+  };
+  const usual = workingOf({});
+  it.each<[string, NonNullable<WireJob['practice']>, TreatmentKind, string]>([
+    ['hem of a valance', { valance: { sideHem: 2 } }, 'valance', 'cut-width'],
+    ['seam of a faced valance', { valance: { facedSeam: 1 } }, 'valance', 'plain-cut'],
+    ['wrap of a cornice', { cornice: { wrap: 3 } }, 'cornice', 'plain-cut'],
+    ['wrap of a cornice, across', { cornice: { wrap: 3 } }, 'cornice', 'cut-width'],
+    ['flat cloth of a swag', { swags: { flatWidth: 1.5 } }, 'swags', 'swag-flat-width'],
+    ['rows of a Roman shade', { romanShade: { rowSpacing: 8 } }, 'roman-shade', 'rows'],
+    ['cut of a Roman shade', { romanShade: { linedWidth: 7 } }, 'roman-shade', 'cut-width'],
+    ['hem of a bed skirt', { bedSkirt: { hem: 3 } }, 'bed-skirt', 'plain-cut'],
+    ['end hems of a bed skirt', { bedSkirt: { endHem: 3 } }, 'bed-skirt', 'fullness-made'],
+    ['eyelets', { showerCurtain: { eyeletSpacing: 5 } }, 'shower-curtain', 'eyelets'],
+  ])('%s', (_, practice, kind, id) => {
+    const [before, after] = [usual, workingOf(practice)].map((all) => all.get(kind)?.find((step) => step.id === id));
+    expect(after).not.toEqual(before);
+    expect(after?.rests).toContain('practice');
   });
 });
