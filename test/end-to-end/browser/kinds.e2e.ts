@@ -104,7 +104,7 @@ describe('several treatments at one window', () => {
     await button(page, 'Fill in what is usual').click();
     await expect.poll(() => readPrices(page)).toHaveLength(3);
     await write(page, 'return, left', '4');
-    await waitForText(page.locator('.measures'), /Panels, underneath, reaches 3½ in.*needs 5½ in/);
+    await waitForText(page.locator('.measures'), /hangs over Panels, which stands 3½ in.*Give 5½ in/);
     await button(page, 'Take a return of 5½ in').click();
     expect(await field(page, 'return, left').inputValue()).toBe('5½');
     expect(await button(page, /Take a return/).count()).toBe(0);
