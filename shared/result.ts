@@ -86,6 +86,8 @@ export interface Advice {
   readonly level: (typeof ADVICE_LEVELS)[number];
   readonly says: string;
   readonly rests: string;
+  /** A stop that the decorator insisted on: it is made all the same, and the proposal says so. */
+  readonly insisted?: true;
 }
 
 export interface Judgement {

@@ -9,7 +9,12 @@ import { isOfStack } from './rules/index.ts';
 export function insistOn(advice: readonly Advice[], given: boolean): readonly Advice[] {
   return advice.map((each) =>
     each.level === 'stop' && (given || !isOfStack(each.rule))
-      ? { ...each, says: `${each.says} It is offered because it was asked for.`, rests: `${each.rests}; asked for` }
+      ? {
+          ...each,
+          says: `${each.says} It is offered because it was asked for.`,
+          rests: `${each.rests}; asked for`,
+          insisted: true,
+        }
       : each,
   );
 }

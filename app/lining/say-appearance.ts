@@ -23,7 +23,7 @@ export function saySky(sky: Sky): string {
 
 /** By the share of what is seen of the face that has come through it. */
 const THROUGH: readonly Step[] = [
-  { from: 0.6, words: 'glows with the light behind it' },
+  { from: 0.6, words: 'lit mostly from behind' },
   { from: 0.25, words: 'the light behind it shows' },
   { from: 0.04, words: 'a little light shows through' },
   { from: 0, words: 'no light shows through' },
@@ -38,7 +38,7 @@ const SHIFTS: readonly (Step & { readonly cooler: string })[] = [
   { from: 0, words: 'coloured as by lamplight', cooler: 'coloured as by lamplight' },
 ];
 
-/** `glows with the light behind it, hardly warmer than by lamplight`; by night `lit from the room alone`, and what the street sees. */
+/** `lit mostly from behind, hardly warmer than by lamplight`; by night `lit from the room alone`, and what the street sees. */
 export function sayAppearance(seen: FaceAppearance, sky: Sky, closes: number | null): string {
   if (sky === null) return `lit from the room alone${closes === null ? '' : `; ${sayHidden(closes)}`}`;
   const through = THROUGH.find((step) => seen.through >= step.from)?.words ?? '';

@@ -57,7 +57,7 @@ function stackOf({ tier, made: { cloth } }: DrawnTierInput): Stack | null {
 
 export interface DrawnTierWindow {
   readonly drawing: Drawing;
-  /** What is seen, in words: `glows with the light behind it, colours true`. */
+  /** What is seen, in words: `lit mostly from behind, coloured as by lamplight`. */
   readonly says: string;
 }
 

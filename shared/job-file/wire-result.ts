@@ -87,7 +87,16 @@ const tier = z.strictObject({
   words: z.strictObject({ light: words, colour: words, warmth: words, fade: words, body: words }),
   assumed: z.array(z.string()),
   advice: z.array(
-    z.strictObject({ rule: z.string(), level: z.enum(ADVICE_LEVELS), says: z.string(), rests: z.string() }),
+    z.strictObject({
+      rule: z.string(),
+      level: z.enum(ADVICE_LEVELS),
+      says: z.string(),
+      rests: z.string(),
+      insisted: z
+        .literal(true)
+        .optional()
+        .describe('A stop that was insisted on: it is made all the same, and the proposal says so.'),
+    }),
   ),
   price: z.strictObject({
     total: amount.describe('Net of tax: the sum of the lines.'),

@@ -66,6 +66,7 @@ describe('what she insists on', () => {
     const stop = insistOn(stopped, true).find((each) => each.level === 'stop');
     expect(stop?.says).toMatch(/offered because it was asked for/);
     expect(stop?.rests).toMatch(/asked for/);
+    expect(stop?.insisted).toBe(true);
   });
   it('what was not given is left as it is', () => {
     expect(insistOn(stopped, false)).toEqual(stopped);

@@ -29,7 +29,7 @@ describe('in words', () => {
   const says = (ids: readonly GenericClothId[], sky: number | null, closes: number | null = null) =>
     sayAppearance(seenAt(ids, sky), sky, closes);
   it('a lined face glows at noon; behind blackout it looks as by lamplight (common practice)', () => {
-    expect(says(['std-white'], 1)).toMatch(/^glows with the light behind it, /);
+    expect(says(['std-white'], 1)).toMatch(/^lit mostly from behind, /);
     expect(says(['blackout-3-pass'], 1)).toBe('no light shows through, coloured as by lamplight');
   });
   it('ivory turns the face yellower by day than white does (common practice)', () => {

@@ -5,6 +5,7 @@ import { openInBrowser, type OpenProgram } from './browser-shell.ts';
 import { button, stacks } from './sheet.ts';
 
 const ROOM = path.resolve(import.meta.dirname, '../../reference/rooms/06-listed-sash-pelmet.json');
+const SHEER = path.resolve(import.meta.dirname, '../../reference/rooms/04-sheer-linen-north.json');
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
 describe('what the lining engine knows, on the screen', () => {
@@ -114,5 +115,30 @@ describe('what the lining engine knows, on the screen', () => {
     const wider = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(wider).toBeLessThanOrEqual(0);
     await page.setViewportSize({ width: 1360, height: 860 });
+  });
+
+  it('a sheer is one option, and by day it alone is drawn', async () => {
+    const { page } = program;
+    await page.evaluate(() => {
+      window.location.hash = '#/clients';
+    });
+    await page.locator('input[type=file]').first().setInputFiles(SHEER);
+    const together = page.getByRole('region', { name: 'All together at North window' });
+    await together.waitFor();
+    await together.getByRole('button', { name: 'as by day: the sheer alone' }).click();
+    expect(await together.getByRole('switch', { name: /Drapery/ }).isChecked()).toBe(false);
+    expect(await together.getByRole('switch', { name: /Sheer/ }).isChecked()).toBe(true);
+    await together.getByRole('button', { name: 'as by night: all drawn' }).click();
+    expect(await together.getByRole('switch', { name: /Drapery/ }).isChecked()).toBe(true);
+    await page
+      .getByRole('button', { name: /^Sheer/ })
+      .first()
+      .click();
+    await page.getByRole('article', { name: 'Better: Unlined sheer' }).getByText('The same as Good').waitFor();
+    await page
+      .getByRole('article', { name: 'Best: Unlined sheer' })
+      .getByText(/Nothing more is offered\./)
+      .waitFor();
+    await checkAxe();
   });
 });

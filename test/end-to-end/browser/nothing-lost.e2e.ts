@@ -51,6 +51,12 @@ describe('nothing typed is lost', () => {
     await waitForValue(field(page, 'faces'), 'S');
   });
 
+  it('what the room wishes is asked on the slip: to be hidden by night, and a careful purse', async () => {
+    const { page } = program;
+    await field(page, 'privacy').selectOption('night');
+    await field(page, 'purse').selectOption('careful');
+  });
+
   it('the focus goes to the next field of the new window, and after the usual values to the cloth', async () => {
     const { page } = program;
     await write(page, 'ceiling', '96');
@@ -58,6 +64,8 @@ describe('nothing typed is lost', () => {
     await write(page, 'opening high', '60');
     await write(page, 'sill from the floor', '28');
     await button(page, 'Draw it and go on').click();
+    await waitForValue(page.getByLabel('privacy', { exact: true }), 'night');
+    await waitForValue(page.getByLabel('purse', { exact: true }), 'careful');
     await expectFocus(page, 'from the left wall');
     await button(page, 'Fill in what is usual').click();
     await expectFocus(page, 'cloth');
