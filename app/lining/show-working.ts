@@ -1,14 +1,17 @@
 /** The arithmetic of a judgement, step by step, as a person would write it. */
 import type { WorkingStep } from '#shared/result.ts';
 import type { Optics } from '#shared/cloth.ts';
+import { BAND_WHITE, moveWhite, SRGB_WHITE, xyzOf } from './colour.ts';
 import { nameLiningWeight } from './lining-weight.ts';
 import { isUnlit } from './reckon-stack.ts';
 import type { Reckoned } from './reckon-stack.ts';
 import type { FilledCloth } from './resolve-cloth.ts';
 import type { LiningSay } from './lining-say.ts';
 import { sayList } from './say-number.ts';
+import { spectraOf } from './spectra.ts';
 import { SUMMER_ERROR } from './summer.ts';
 import { MOST_ADDED } from './warmth.ts';
+import { reckonWhiteness, reckonYellowness } from './whiteness.ts';
 
 export function showWorking(r: Reckoned): readonly WorkingStep[] {
   const { readings, glass, edges, warmth, condensation: c, summer, fade } = r;
@@ -54,6 +57,7 @@ export function showWorking(r: Reckoned): readonly WorkingStep[] {
       value: say.fixed(readings.colourShift, 1),
       rests: 'D65, 2 degrees, 400 to 700 nm by 20 nm, both at Y = 50 (Sharma, Wu, Dalal 2005)',
     },
+    ...whiteStep(r),
     {
       id: 'warmth',
       label: 'added resistance when drawn',
@@ -152,6 +156,24 @@ function hangStep(r: Reckoned): WorkingStep {
     value: `${say.weight(r.hangKg)}${held}`,
     rests: "guidance: the rod maker's rating and a competent installer decide",
   };
+}
+
+/** The layer next to the glass as a finisher would grade it: the yellower, the more daylight through it shifts the face. */
+function whiteStep({ behind, say }: Reckoned): readonly WorkingStep[] {
+  const lining = behind[behind.length - 1];
+  if (lining?.cloth.role !== 'lining' || lining.visible.reflectance === 0) return [];
+  const seen = moveWhite(xyzOf(spectraOf(lining).reflectance), BAND_WHITE, SRGB_WHITE);
+  const { white, tint } = reckonWhiteness(seen, SRGB_WHITE);
+  return [
+    {
+      id: 'lining-white',
+      label: 'whiteness of the lining',
+      formula: `${lining.cloth.name}: X ${say.fixed(seen.X, 1)}, Y ${say.fixed(seen.Y, 1)}, Z ${say.fixed(seen.Z, 1)}`,
+      value: `whiteness ${say.fixed(white, 0)}, tint ${say.fixed(tint, 0)}, yellowness ${say.fixed(reckonYellowness(seen), 0)}`,
+      rests:
+        'CIE whiteness and tint, yellowness of ASTM E313 (second-hand), D65, 2 degrees; shown, and nothing is chosen by it',
+    },
+  ];
 }
 
 function sayWet(r: Reckoned): string {

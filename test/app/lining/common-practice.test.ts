@@ -84,6 +84,17 @@ describe('facts of the trade (common practice)', () => {
     expect(shift('white')).toBeLessThan(shift('#f6f2e6'));
     expect(shift('#f6f2e6')).toBeLessThan(shift('#efe3bd'));
   });
+  it('the working grades the lining: ivory is less white and yellower than white, and unlined there is nothing to grade', () => {
+    const graded = (...ids: GenericClothId[]) =>
+      judge(starters(...ids)).working.find(({ id }) => id === 'lining-white');
+    const numbers = (...ids: GenericClothId[]) =>
+      /^whiteness (-?\d+), tint (-?\d+), yellowness (-?\d+)$/.exec(graded(...ids)?.value ?? '')?.map(Number) ?? [];
+    const [, white = 0, , yellow = 0] = numbers('std-white');
+    const [, ivoryWhite = 0, , ivoryYellow = 0] = numbers('std-ivory');
+    expect(ivoryWhite).toBeLessThan(white);
+    expect(ivoryYellow).toBeGreaterThan(yellow);
+    expect(graded()).toBeUndefined();
+  });
   it('ivory behind blackout does not matter: no daylight comes through', () => {
     const found = judge([ownOf('blackout-3-pass', { shade: 'ivory' })]);
     expect(rulesOf(found)).not.toContain('ivory-shift');

@@ -28,6 +28,7 @@ import { partlyDrawn, reckonSummer } from '#app/lining/summer.ts';
 import type { SolarGlass } from '#app/lining/summer.ts';
 import { addedResistance, closedU, M2K_PER_R, shutterResistance } from '#app/lining/warmth.ts';
 import type { Permeability } from '#app/lining/warmth.ts';
+import { reckonWhiteness, reckonYellowness, whitenessAt } from '#app/lining/whiteness.ts';
 
 /** What a record holds under a name: read by the readers below, which fail on anything else. */
 interface Values {
@@ -239,6 +240,29 @@ function whiteness({ inputs, expected, tolerance }: Check): void {
   near(lab.a, wanted.a, tolerance);
   near(lab.b, wanted.b, tolerance);
   near(ciede2000(lab, { L: 100, a: 0, b: 0 }), num(expected.dE00_vs_white), tolerance);
+  const xyz = xyzOfHex(text(inputs.srgb));
+  const { white, tint } = reckonWhiteness(xyz, D65_FULL);
+  near(white, num(expected.W), tolerance);
+  near(tint, num(expected.T), tolerance);
+  near(reckonYellowness(xyz), num(expected.YI), tolerance);
+}
+
+/** D65 of the record's chromaticity, x 0.31272 and y 0.32903. */
+const D65_FULL = { X: (100 * 0.31272) / 0.32903, Y: 100, Z: (100 * (1 - 0.31272 - 0.32903)) / 0.32903 };
+
+function cieWhiteness({ inputs, expected, tolerance }: Check): void {
+  const at = (name: string) => {
+    const [x = Number.NaN, y = Number.NaN] = nums(inputs[name]);
+    return { x, y };
+  };
+  const { white, tint } = whitenessAt(num(inputs.Y), at('xy'), at('xy_n'));
+  near(white, num(expected.W), tolerance);
+  near(tint, num(expected.T), tolerance);
+}
+
+function yellowness({ inputs, expected, tolerance }: Check): void {
+  const [X = Number.NaN, Y = Number.NaN, Z = Number.NaN] = nums(inputs.XYZ);
+  near(reckonYellowness({ X, Y, Z }), num(expected.YI_E313), tolerance);
 }
 
 function ouncesYard({ inputs, expected, tolerance }: Check): void {
@@ -421,6 +445,8 @@ const FAMILIES: readonly (readonly [RegExp, Answer])[] = [
   [/^dmg-\d+$/, damage],
   [/^de2000-\d+$/, difference],
   [/^srgb-/, whiteness],
+  [/^white-cie-/, cieWhiteness],
+  [/^white-e313-/, yellowness],
   [/^unit-(ozyd2|[\d.]+oz)$/, ouncesYard],
 ];
 
