@@ -21,7 +21,7 @@ export function tellPrices(result: WireResult, locale: Locale): string {
   const lines: string[] = [];
   for (const treatment of result.treatments) {
     lines.push(treatment.path, ...treatmentRows(treatment, result, locale).flatMap(layRow));
-    lines.push(...tellOffers(treatment));
+    lines.push(...tellOffers(treatment), ...tellSame(treatment));
     lines.push(`  Advised: ${treatment.advised.tier}. ${treatment.advised.why}`, '');
   }
   const totals = (of: (tier: Tier) => number): Row[1] => [money(of('good')), money(of('better')), money(of('best'))];
@@ -47,6 +47,16 @@ export function tellPrices(result: WireResult, locale: Locale): string {
 function tellOffers({ tiers }: Treatment): string[] {
   const offers = new Set(TIERS.flatMap((tier) => tiers[tier].offer?.says ?? []));
   return [...offers].map((says) => `  One width fewer: ${says}`);
+}
+
+/** Why an option is the same as one before it: once for a reason. */
+function tellSame({ tiers }: Treatment): string[] {
+  const whys = new Map<string, Tier[]>();
+  for (const tier of TIERS) {
+    const { chosen } = tiers[tier];
+    if (chosen?.sameAs) whys.set(chosen.why, [...(whys.get(chosen.why) ?? []), tier]);
+  }
+  return [...whys].map(([why, same]) => `  ${same.join(', ')}: ${why}`);
 }
 
 /** The joint plan of each cloth, a line for the options that are alike: what prices rest on stands above. */
@@ -99,7 +109,7 @@ function treatmentRows(treatment: Treatment, result: WireResult, locale: Locale)
   const layers = Math.max(...TIERS.map((tier) => treatment.tiers[tier].takeoff.length));
   return [
     ['', ['good', 'better', 'best']],
-    ['', cells((tier) => tier.title)],
+    ['', cells((tier) => (tier.chosen?.sameAs ? `the same as ${tier.chosen.sameAs}` : tier.title))],
     ...Array.from({ length: layers }, (_, layer): Row => [
       layer === 0 ? 'cloth' : '',
       cells((tier) => cloth(tier, layer)),

@@ -8,6 +8,7 @@ import { describe, expect, it } from 'vitest';
 import { placeOf } from '#app/lining/place-of-kind.ts';
 import { FADE_WORDS, LIGHT_WORDS, WARMTH_WORDS } from '#app/lining/say-readings.ts';
 import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { priceJob } from '#app/pricing/price-job.ts';
 import type { Job } from '#shared/job.ts';
 import type { TierResult } from '#shared/result.ts';
 import { TIERS } from '#shared/words.ts';
@@ -45,6 +46,9 @@ describe('the rooms', () => {
   it('there are twelve at the least, each with what it is there to show', () => {
     expect(NAMES.length).toBeGreaterThanOrEqual(12);
     expect(Object.keys(ABOUT)).toEqual(NAMES);
+  });
+  it.each(NAMES)('%s is measured so that it could hang', (name) => {
+    expect(priceJob(jobOf(name)).warnings).toEqual([]);
   });
   it.each(NAMES)('%s reads as it did', async (name) => {
     await expect(writeRoom(jobOf(name), ABOUT[name] ?? '')).toMatchFileSnapshot(`../../reference/rooms/${name}.md`);
