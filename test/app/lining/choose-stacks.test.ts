@@ -189,6 +189,24 @@ describe('any window', () => {
       { seed: 31, numRuns: 60 },
     );
   });
+  it('whatever is given by hand, the others are still chosen, and none is what was given', () => {
+    const stacks = fc.constantFrom<readonly string[]>([], ['std-white'], ['dim-out'], ['inter-med', 'std-white']);
+    const given = fc.record({ good: stacks, better: stacks, best: stacks }, { requiredKeys: [] });
+    fc.assert(
+      fc.property(windows, given, ({ use, facing, heading, family }, byHand) => {
+        const told: Told = { face: { family }, room: { use, facing }, treatment: { heading } };
+        const chosen = choose(told, [], byHand);
+        const left = TIERS.filter((tier) => byHand[tier] === undefined);
+        const hand = Object.values(byHand).map((ids) => ids.join('+'));
+        for (const tier of left) {
+          expect(chosen.stacks[tier].why).toMatch(/\.$/);
+          expect(hand, tier).not.toContain(chosen.stacks[tier].behind.join('+'));
+          expect(left).toContain(chosen.stacks[tier].sameAs ?? tier);
+        }
+      }),
+      { seed: 31, numRuns: 120 },
+    );
+  });
   it('keeps its choice while a length grows, but for the lengths where the closing changes', () => {
     const at = (inches: number): string =>
       idsOf(choose({ treatment: { finishedLength: (inches * 8128) as never } })).join(' | ');
