@@ -33,7 +33,7 @@ async function drawWorksheet(): Promise<void> {
   }
 }
 
-/** Page 2: the first window with its three options. */
+/** The page of the first window with its three options: the summary before it can take more than one. */
 function drawProposalPage(): void {
   const work = mkdtempSync(path.join(os.tmpdir(), 'linenfold-pictures-'));
   try {
@@ -42,7 +42,9 @@ function drawProposalPage(): void {
     execFileSync(process.execPath, [path.join(root, 'main/command/job.ts'), 'propose', job, '--out', pdf], {
       cwd: root,
     });
-    execFileSync('pdftoppm', ['-png', '-r', '96', '-f', '2', '-l', '2', '-singlefile', pdf, path.join(work, 'page')]);
+    const pages = execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' }).split('\f');
+    const page = String(1 + pages.findIndex((text) => /\b(window|piece) 1 of \d+/u.test(text)));
+    execFileSync('pdftoppm', ['-png', '-r', '96', '-f', page, '-l', page, '-singlefile', pdf, path.join(work, 'page')]);
     writeFileSync(path.join(folder, 'proposal.png'), readFileSync(path.join(work, 'page.png')));
   } finally {
     rmSync(work, { recursive: true, force: true });

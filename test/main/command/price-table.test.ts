@@ -12,5 +12,7 @@ it('an option that is the same as one before it says so, with its reason once', 
   const table = tellPrices(writeResult(read.job, priceJob(read.job)), read.job.locale);
   expect(table).toMatch(/Unlined sheer +the same as good +the same as good/);
   expect(table.match(/Nothing more is offered\./g)).toHaveLength(1);
-  expect(table).toContain('  better, best: Nothing more is offered. A lining takes the light that a sheer is there for');
+  expect(table).toContain(
+    '  better, best: Nothing more is offered. A lining takes the light that a sheer is there for',
+  );
 });
