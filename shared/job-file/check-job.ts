@@ -5,7 +5,6 @@
 import { at } from '../fault.ts';
 import type { Fault, Warning } from '../fault.ts';
 import { TICKS_PER_INCH } from '../length.ts';
-import type { LengthUnit, Ticks } from '../length.ts';
 import { parseLength } from '../parse-length.ts';
 import { isNoWindow } from '../treatments/away.ts';
 import { TREATMENT_KINDS } from '../treatments/treatment.ts';
@@ -15,6 +14,7 @@ import { checkCutting } from './check-cutting.ts';
 import { checkInsideMount } from './check-inside-mount.ts';
 import { checkPanelsFile } from './check-panels-file.ts';
 import { checkOptics } from './check-optics.ts';
+import { checkPattern, firstLevel } from './check-pattern.ts';
 import { CheckTools } from './check-tools.ts';
 import type { CheckedPlace } from './check-tools.ts';
 import { LOOSE, readable } from './readable.ts';
@@ -138,7 +138,6 @@ const OPENING_SHAPE = { width, height, sill, at: left };
 /** What every treatment has, whatever its kind. */
 const { face, stacks } = wirePanels.shape;
 const TREATMENT_SHAPE = { face, stacks };
-const PATTERN_SHAPE = { pattern: wirePanels.shape.pattern };
 
 function readRoom(tools: CheckTools, item: unknown, path: string): void {
   const room = LOOSE.safeParse(item);
@@ -147,7 +146,8 @@ function readRoom(tools: CheckTools, item: unknown, path: string): void {
   tools.tellTwice(openings, at(path, 'openings'), 'name');
   const ceiling = tools.length(readable(ROOM_SHAPE, room.data).ceiling, at(path, 'ceiling'));
   warnOverlapping(tools, openings, at(path, 'openings'));
-  const patternLevel = firstLevel(openings, tools.unit);
+  const treatments = openings.flatMap((opening) => listOf(LOOSE.safeParse(opening).data?.['treatments']));
+  const patternLevel = firstLevel(treatments, ceiling, tools.unit);
   openings.forEach((opening, index) => {
     readOpening(tools, opening, at(at(path, 'openings'), index), { ceiling, patternLevel });
   });
@@ -172,19 +172,6 @@ function warnOverlapping(tools: CheckTools, openings: readonly unknown[], path: 
           at(at(path, span.index), 'at'),
           `It lies over ${at(path, before.index)}: one of the two was measured from another place.`,
         );
-}
-
-/** What is wrong with it is told where it stands. */
-function firstLevel(openings: readonly unknown[], unit: LengthUnit): Ticks | null {
-  for (const opening of openings)
-    for (const item of listOf(LOOSE.safeParse(opening).data?.['treatments'])) {
-      const treatment = LOOSE.safeParse(item);
-      if (!treatment.success || treatment.data['kind'] !== 'panels') continue;
-      const level = readable(PATTERN_SHAPE, treatment.data).pattern?.level;
-      const parsed = level === undefined ? null : parseLength(String(level), unit);
-      if (parsed?.ok) return parsed.ticks;
-    }
-  return null;
 }
 
 type CheckedRoom = Pick<CheckedPlace, 'ceiling' | 'patternLevel'>;
@@ -218,8 +205,9 @@ function readOpening(tools: CheckTools, item: unknown, path: string, room: Check
     const where = at(at(path, 'treatments'), index);
     checkStacks(tools, treatment.data, where);
     checkInsideMount(tools, treatment.data, where, wide);
-    if (treatment.data['kind'] === 'panels')
-      checkPanelsFile(tools, treatment.data, where, { ...room, sill: sillHeight, width: wide, height: high });
+    const place = { ...room, sill: sillHeight, width: wide, height: high };
+    checkPattern(tools, treatment.data, where, place);
+    if (treatment.data['kind'] === 'panels') checkPanelsFile(tools, treatment.data, where, place);
   });
 }
 

@@ -9,6 +9,7 @@ import type { CorniceTreatment } from '#shared/treatments/cornice.ts';
 import { areaOf } from '#shared/weight.ts';
 import { billableWidths } from '../billable-widths.ts';
 import type { EstimateGiven, Labour } from '../estimate.ts';
+import { placePattern } from '../place-pattern.ts';
 import { upForShrinkage, upToWhole } from '../round.ts';
 import { adviseDepth, adviseOver, adviseSideways } from '../top-treatment/advise-top.ts';
 import { countBoardBrackets, coverBoard, coverPiece } from '../top-treatment/cover-board.ts';
@@ -110,7 +111,9 @@ function layCut(
   const run = ticks(addUp(cut.width));
   const seamed = seamWidths(run, cloth.usableWidth, practice.seam);
   const name = layer === 0 ? 'cornice' : cloth.role;
-  const of = { name, layer, plain, upright: { by: 'seams' as const, total: run, seamed }, run, count: quantity };
+  const starts = layer === 0 ? (placePattern(cornice, cloth, true)?.phase ?? null) : null;
+  const upright = { by: 'seams' as const, total: run, seamed };
+  const of = { name, layer, plain, upright, run, count: quantity, starts };
   const laid = layWidths(cloth, of, practice);
   return { ...laid, parcel: { ...laid.parcel, grams: areaOf(run, asked) * massOf(cloth) * quantity } };
 }

@@ -51,7 +51,8 @@ function rowsOf(cut: ShadeCut, quantity: number, beside: number): CutRow[] {
   const { cloth, returns } = cut;
   const row = (name: string, piece: ShadePiece): CutRow => {
     const cuts = cutPieces(cloth, piece.pieced, quantity);
-    return { name, plain: piece.plain, cuts: cuts.all, dropped: cuts.dropped, matched: true };
+    const starts = piece.starts === undefined ? {} : { starts: piece.starts };
+    return { name, plain: piece.plain, cuts: cuts.all, dropped: cuts.dropped, matched: true, ...starts };
   };
   return [
     row('shade', cut.shade),
@@ -118,7 +119,10 @@ function groupsOf(cut: ShadeCut, quantity: number, sideways: boolean): CutGroup[
       return [{ ...base, name, count: quantity, length: pieced.cutWidth, width: plain, phase: 'any', turnable: false }];
     if (pieced.side === 0)
       return [
-        { ...base, name, count: quantity, length: plain, width: pieced.cutWidth, phase: cloth.repeat ? null : 'any' },
+        {
+          ...{ ...base, name, count: quantity, length: plain, width: pieced.cutWidth },
+          phase: cloth.repeat ? (piece.starts ?? null) : 'any',
+        },
       ];
     return splitGroups(cut, piece, name, quantity);
   };
@@ -150,7 +154,8 @@ function splitGroups(cut: ShadeCut, piece: ShadePiece, name: string, quantity: n
   const droppedCentres = half === 0 ? 0 : 2 * upToWhole(arms, 2);
   const phase = (dropped: boolean): CutGroup['phase'] => {
     if (cloth.repeat === null) return 'any';
-    return dropped ? half : 0;
+    const starts = piece.starts ?? 0;
+    return dropped ? (starts + half) % cloth.repeat.vertical : starts;
   };
   const base = { cloth: cloth.id, layer, length: plain, turnable: turnable(cloth) };
   const width = pieced.centre === cloth.usableWidth ? null : pieced.centre;

@@ -4,6 +4,7 @@ import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { SwagsTreatment, Tail } from '#shared/treatments/swags.ts';
 import { areaOf } from '#shared/weight.ts';
+import { placePattern } from '../place-pattern.ts';
 import { upForShrinkage } from '../round.ts';
 import { matchedPiece } from '../top-treatment/lay-pieces.ts';
 import type { Parcel, Piece } from '../top-treatment/lay-pieces.ts';
@@ -65,6 +66,7 @@ export function swagPiece(swags: SwagsTreatment, cut: CutSwags, cloth: Cloth, la
       upright: { by: 'seams', total: cut.flat.width, seamed },
       run: cut.flat.width,
       count,
+      starts: placePattern(swags, cloth, true)?.phase ?? null,
     },
     practice,
   );

@@ -5,6 +5,7 @@ import type { Ticks } from '#shared/length.ts';
 import { areaOf } from '#shared/weight.ts';
 import { isFull } from '#shared/treatments/valance.ts';
 import type { ValanceTreatment } from '#shared/treatments/valance.ts';
+import { placePattern } from '../place-pattern.ts';
 import { halvesUpToTick, upToWhole } from '../round.ts';
 import { flatAskedOf, fullnessOf, gatherWidths } from '../top-treatment/gather-widths.ts';
 import { halvesOf } from '../top-treatment/laid-widths.ts';
@@ -40,7 +41,10 @@ export function layValance(
     : { by: 'seams', total: asked, seamed: seamWidths(asked, face.usableWidth, valance.practice.seam) };
   const laid = layWidths(
     face,
-    { name: 'valance', layer: 0, plain, upright, run: asked, count: valance.quantity },
+    {
+      ...{ name: 'valance', layer: 0, plain, upright, run: asked, count: valance.quantity },
+      starts: placePattern(valance, face, behind.length > 0)?.phase ?? null,
+    },
     valance.practice,
   );
   const made2 = madeTwice(valance, laid.widths, asked);

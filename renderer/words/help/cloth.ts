@@ -31,9 +31,26 @@ export const CLOTH_HELP: TopicHelp = {
       ],
     },
     {
+      title: 'Where the pattern stands',
+      says: [
+        'Under "Where the pattern stands" of every kind a motif is placed. Nothing is cut longer for it: each cut begins further into the repeat, and the layout, the working and the work sheet say where.',
+        "The room's level is written once, from the floor or from the ceiling; every other treatment of the room that follows it has its motif at the same height, a shade in one window and panels in the next. For that the program must know how high each top hangs: it finds it from sill, height and mount, or you write it.",
+      ],
+      terms: [
+        { term: "at the room's level", says: 'The middle of a motif at one height in the whole room.' },
+        { term: 'whole, at the top', says: 'A whole motif just below the finished top.' },
+        { term: 'whole, above the hem', says: 'A whole motif just above the hem.' },
+        {
+          term: 'motif from start of repeat',
+          says: 'From where the repeat is measured from to the middle of the motif. Left empty, half the repeat is taken.',
+        },
+      ],
+    },
+    {
       title: 'Sideways and one way',
       says: [
         'Railroaded cloth may be turned so that its pattern or its plain width runs along the rod: where the whole length fits across the bolt, no seams are needed.',
+        'What runs sideways has its repeat across: no motif is placed on it, and the program says so.',
         'A pile or a pattern with a top runs all one way: tell the cloth, and nothing is turned round in the layout.',
       ],
     },
