@@ -65,6 +65,8 @@ export interface TakenPattern {
   readonly below: number;
   /** Where in the repeat the level cuts begin. */
   readonly starts: Ticks;
+  /** The widest cut of one width with a motif in its middle; null where none is asked. */
+  readonly about: Ticks | null;
 }
 
 export interface Readings {

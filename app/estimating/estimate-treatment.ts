@@ -55,7 +55,7 @@ export function checkTreatment(
   clothOf: ClothOf,
 ): Fault[] {
   const making = checkMaking(treatment, face, behind, unit, clothOf);
-  const faults = making.length > 0 ? making : checkPlacement(treatment, face);
+  const faults = making.length > 0 ? making : checkPlacement(treatment, face, behind.length > 0, unit);
   if (faults.length > 0) return faults;
   return checkBolts(treatment, face, behind, unit, clothOf, (given) =>
     estimateTreatment(treatment, face, behind, given),

@@ -4,10 +4,13 @@ import { at } from '#shared/fault.ts';
 import type { Warning } from '#shared/fault.ts';
 import type { TakeoffLine, WorkingStep } from '#shared/result.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
+import { centreMotif } from './centre-motif.ts';
+import type { CentredCloth } from './centre-motif.ts';
 import type { Estimate } from './estimate.ts';
 import { placePattern } from './place-pattern.ts';
 import { placeOnOwnValance } from './roman-shade/cut-shade.ts';
 import type { Say } from './say.ts';
+import { workAcross } from './work-across.ts';
 import { workPattern, workStart } from './work-pattern.ts';
 
 /** The face itself: neither a band, a welt nor a cover of the same layer. */
@@ -30,6 +33,7 @@ export function withPlacement<Made extends Estimate>(
     level: treatment.pattern?.level ?? null,
     below: placed.below,
     starts: placed.phase,
+    about: centreOf(treatment, face)?.centre ?? null,
   };
   return {
     ...estimate,
@@ -57,8 +61,13 @@ function workIn(treatment: Treatment, { working }: Estimate, face: FaceCloth, li
             say,
           ),
         ]),
+    ...workAcross(centreOf(treatment, face), face, say),
     ...working.slice(after),
   ];
+}
+
+function centreOf({ kind, pattern, practice }: Treatment, face: FaceCloth): CentredCloth | null {
+  return centreMotif(pattern, face, kind === 'roman-shade' ? practice.romanShade.seam : practice.seam);
 }
 
 /** Cloth that runs sideways has its repeat across what hangs: where a motif comes to stand is then nobody's choice. */

@@ -140,11 +140,12 @@ function writeLine(job: Job, line: TakeoffLine): WireTakeoff {
   };
 }
 
-function writePattern(job: Job, { place, level, below, starts }: TakenPattern): WirePattern {
+function writePattern(job: Job, { place, level, below, starts, about }: TakenPattern): WirePattern {
   return {
     place,
     ...(level === null ? {} : { level: lengthIn(level, job.units) }),
     motifBelow: lengthIn(below, job.units),
     cutsBegin: lengthIn(starts, job.units),
+    ...(about === null ? {} : { widthAboutMotif: lengthIn(about, job.units) }),
   };
 }

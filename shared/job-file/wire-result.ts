@@ -48,6 +48,10 @@ const takeoff = z.strictObject({
       level: z.number().optional().describe('Middle of the motif above the floor, one for the room.'),
       motifBelow: z.number().describe('Middle of the motif below the finished top; negative above it.'),
       cutsBegin: z.number().describe('Where in the repeat the level cuts begin.'),
+      widthAboutMotif: z
+        .number()
+        .optional()
+        .describe('The widest cut of one width with a motif in its middle, where one is centred.'),
     })
     .optional()
     .describe('Of a face whose pattern is placed.'),

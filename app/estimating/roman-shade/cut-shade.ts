@@ -3,11 +3,12 @@ import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { RomanShadeTreatment } from '#shared/treatments/roman-shade.ts';
+import { centreMotif } from '../centre-motif.ts';
 import { placeMotif, placePattern } from '../place-pattern.ts';
 import type { PlacedPattern } from '../place-pattern.ts';
 import { upForShrinkage, upToWhole } from '../round.ts';
 import type { Say } from '../say.ts';
-import { pieceWidth } from './piece-width.ts';
+import { pieceCentred, pieceWidth } from './piece-width.ts';
 import type { PiecedWidth } from './piece-width.ts';
 import type { ShadeSize } from './size-shade.ts';
 import { topOfOwnValance } from './top-of-shade.ts';
@@ -83,6 +84,11 @@ export function valanceWidth(shade: RomanShadeTreatment, size: ShadeSize): Ticks
   return ticks(size.width + shade.returns.left + shade.returns.right);
 }
 
+/** Added to the finished width of the face, both sides. */
+export function addedWidth({ practice }: RomanShadeTreatment, lined: boolean): Ticks {
+  return lined ? practice.romanShade.linedWidth : practice.romanShade.unlinedWidth;
+}
+
 export function cutFace(
   shade: RomanShadeTreatment,
   size: ShadeSize,
@@ -92,15 +98,15 @@ export function cutFace(
 ): ShadeCut {
   const own = shade.practice.romanShade;
   const { shrinkage } = shade.practice;
-  const added = lined ? own.linedWidth : own.unlinedWidth;
+  const added = addedWidth(shade, lined);
   const addedLength = lined ? own.linedLength : own.unlinedLength;
   const ends = shade.style === 'soft-fold' ? own.softFoldAdded : addedLength;
-  const pieced = pieceWidth(face, size.width, added, own, false);
+  const pieced = pieceFace(shade, face, size.width, added);
   const valance =
     shade.valance === null
       ? null
       : toPiece(
-          pieceWidth(face, valanceWidth(shade, size), added, own, false),
+          pieceFace(shade, face, valanceWidth(shade, size), added),
           [term(shade.valance.depth), term(own.valanceAdded)],
           shrinkage,
           placeOnOwnValance(shade, face, lined),
@@ -118,6 +124,14 @@ export function cutFace(
     valance,
     returns: cutReturns(shade, size, stack),
   };
+}
+
+/** With a motif in the middle where it is asked; `checkPlacement` has refused what no widths bring about. */
+function pieceFace(shade: RomanShadeTreatment, face: FaceCloth, finished: Ticks, added: Ticks): PiecedWidth {
+  const own = shade.practice.romanShade;
+  const centred = centreMotif(shade.pattern, face, own.seam);
+  const about = centred === null ? null : pieceCentred(face, finished, added, own, centred);
+  return about ?? pieceWidth(face, finished, added, own, false);
 }
 
 /** A valance of its own hangs smooth over the top of the shade: its motif stands as far below the same top. */

@@ -12,7 +12,8 @@ import { downToWhole } from '../round-down.ts';
 import { piecesAcross, widthTaken } from '../pieces-across.ts';
 import { halvesUpToTick, upToWhole } from '../round.ts';
 import type { ReturnPieces, ShadeCut, ShadePiece } from './cut-shade.ts';
-import { cutPieces } from './piece-width.ts';
+import { cutPieces, shadesAcross } from './piece-width.ts';
+import type { PiecedWidth } from './piece-width.ts';
 
 export interface LaidShade {
   readonly line: TakeoffLine;
@@ -75,7 +76,8 @@ function rowsOf(cut: ShadeCut, quantity: number, beside: number): CutRow[] {
 function fitBeside(cut: ShadeCut, returns: ReturnPieces, quantity: number): number {
   const { cloth } = cut;
   const { pieced, plain } = cut.shade;
-  if (pieced.side !== 0) return 0;
+  // About a motif the shade lies in the middle of its width: what is left beside it is two strips.
+  if (pieced.side !== 0 || pieced.centred !== undefined) return 0;
   const across = Math.max(1, piecesAcross(cloth, pieced.cutWidth));
   const along = downToWhole(plain, returns.plain);
   const beside = (shades: number): number => {
@@ -120,7 +122,7 @@ function groupsOf(cut: ShadeCut, quantity: number, sideways: boolean): CutGroup[
     if (pieced.side === 0)
       return [
         {
-          ...{ ...base, name, count: quantity, length: plain, width: pieced.cutWidth },
+          ...{ ...base, name, count: quantity, length: plain, width: widthOfOne(cloth, pieced) },
           phase: cloth.repeat ? (piece.starts ?? null) : 'any',
         },
       ];
@@ -145,6 +147,18 @@ function groupsOf(cut: ShadeCut, quantity: number, sideways: boolean): CutGroup[
   ];
 }
 
+/** Of the width of the cloth, so that as many lie side by side as the pattern lets: about a motif they take more than they are wide. */
+function widthOfOne(cloth: Cloth, pieced: PiecedWidth): Ticks | null {
+  if (pieced.centred === undefined) return pieced.cutWidth;
+  const across = shadesAcross(cloth, pieced);
+  return across === 1 ? null : ticks(downToWhole(cloth.usableWidth, across));
+}
+
+function sideWidth(cloth: Cloth, pieced: PiecedWidth): Ticks | null {
+  if (pieced.centred === undefined) return pieced.side;
+  return cutPieces(cloth, pieced, 1).each > pieced.centres + 1 ? null : ticks(downToWhole(cloth.usableWidth, 2));
+}
+
 /** Centre widths and side pieces, those that are dropped apart from those that are level. */
 function splitGroups(cut: ShadeCut, piece: ShadePiece, name: string, quantity: number): CutGroup[] {
   const { cloth, layer } = cut;
@@ -158,7 +172,8 @@ function splitGroups(cut: ShadeCut, piece: ShadePiece, name: string, quantity: n
     return dropped ? (starts + half) % cloth.repeat.vertical : starts;
   };
   const base = { cloth: cloth.id, layer, length: plain, turnable: turnable(cloth) };
-  const width = pieced.centre === cloth.usableWidth ? null : pieced.centre;
+  // Where a motif decides, nothing else fits beside the middle width: the cut has its place across the cloth.
+  const width = pieced.centre === cloth.usableWidth || pieced.centred !== undefined ? null : pieced.centre;
   const centres = (count: number, dropped: boolean): CutGroup[] =>
     count === 0 ? [] : [{ ...base, name: `${name}, centre`, count: count * quantity, width, phase: phase(dropped) }];
   return [
@@ -168,7 +183,7 @@ function splitGroups(cut: ShadeCut, piece: ShadePiece, name: string, quantity: n
       ...base,
       name: `${name}, side piece`,
       count: 2 * quantity,
-      width: pieced.side,
+      width: sideWidth(cloth, pieced),
       phase: phase(half > 0 && (arms + 1) % 2 === 1),
     },
   ];

@@ -44,6 +44,14 @@ export const CLOTH_HELP: TopicHelp = {
           term: 'motif from start of repeat',
           says: 'From where the repeat is measured from to the middle of the motif. Left empty, half the repeat is taken.',
         },
+        {
+          term: 'one in the middle across',
+          says: 'Of flat valances, cornices, Roman shades and swags on the straight grain: a motif in the middle of the front, the seams equally far from it. The cut then begins where the motif asks and not at the selvage, so a width gives less and there may be more of them.',
+        },
+        {
+          term: 'motif from left edge',
+          says: 'From the left edge of the usable width to the middle of any motif. Left empty, half a repeat is given up at either side; measured, it may take fewer widths.',
+        },
       ],
     },
     {
