@@ -17,6 +17,8 @@ import { checkOptics } from './check-optics.ts';
 import { checkPattern, firstLevel } from './check-pattern.ts';
 import { CheckTools } from './check-tools.ts';
 import type { CheckedPlace } from './check-tools.ts';
+import { READ_ALONE } from './read-place.ts';
+import type { ReadAround } from './read-place.ts';
 import { LOOSE, readable } from './readable.ts';
 import type { Loose } from './readable.ts';
 import { clothBase, UNITS, wireOpening, wireProposalHead, wireRoom } from './wire-job.ts';
@@ -32,15 +34,15 @@ interface Found {
 const NARROW = 12 * TICKS_PER_INCH;
 const WIDE = 140 * TICKS_PER_INCH;
 
-/** Faults and warnings of a job file beyond its schema. `given` may be anything. */
-export function checkJob(given: unknown): Found {
+/** Faults and warnings of a job file beyond its schema. `given` may be anything; `around` is of one room alone. */
+export function checkJob(given: unknown, around: ReadAround = READ_ALONE): Found {
   const job = LOOSE.safeParse(given);
   if (!job.success) return { faults: [], warnings: [] };
   const tools = new CheckTools(UNITS.find((each) => each === job.data['units']) ?? 'in');
   readCloth(tools, listOf(job.data['cloth']));
   tools.tellTwice(listOf(job.data['rooms']), 'rooms', 'name');
   listOf(job.data['rooms']).forEach((room, index) => {
-    readRoom(tools, room, at('rooms', index));
+    readRoom(tools, room, at('rooms', index), around);
   });
   checkHead(tools, job.data['proposal']);
   checkCutting(tools, job.data['cutting'], listPaths(job.data['rooms']));
@@ -139,7 +141,7 @@ const OPENING_SHAPE = { width, height, sill, at: left };
 const { face, stacks } = wirePanels.shape;
 const TREATMENT_SHAPE = { face, stacks };
 
-function readRoom(tools: CheckTools, item: unknown, path: string): void {
+function readRoom(tools: CheckTools, item: unknown, path: string, around: ReadAround): void {
   const room = LOOSE.safeParse(item);
   if (!room.success) return;
   const openings = listOf(room.data['openings']);
@@ -147,7 +149,7 @@ function readRoom(tools: CheckTools, item: unknown, path: string): void {
   const ceiling = tools.length(readable(ROOM_SHAPE, room.data).ceiling, at(path, 'ceiling'));
   warnOverlapping(tools, openings, at(path, 'openings'));
   const treatments = openings.flatMap((opening) => listOf(LOOSE.safeParse(opening).data?.['treatments']));
-  const patternLevel = firstLevel(treatments, ceiling, tools.unit);
+  const patternLevel = around.patternLevel ?? firstLevel(treatments, ceiling, tools.unit);
   openings.forEach((opening, index) => {
     readOpening(tools, opening, at(at(path, 'openings'), index), { ceiling, patternLevel });
   });

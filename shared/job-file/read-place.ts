@@ -12,7 +12,15 @@ export interface ReadPlace {
   readonly patternLevel: Ticks | null;
 }
 
-export function readPlace(room: WireRoom, opening: WireOpening, unit: LengthUnit): ReadPlace {
+/** Of a part of a project that is read by itself: what the rest of its room says. */
+export interface ReadAround {
+  /** The level of the room's pattern, above the floor. */
+  readonly patternLevel: Ticks | null;
+}
+
+export const READ_ALONE: ReadAround = { patternLevel: null };
+
+export function readPlace(room: WireRoom, opening: WireOpening, unit: LengthUnit, around: ReadAround): ReadPlace {
   const length = (value: number | string | null | undefined): Ticks | null =>
     value === undefined || value === null ? null : readLength(value, unit);
   const ceiling = length(room.ceiling);
@@ -20,7 +28,7 @@ export function readPlace(room: WireRoom, opening: WireOpening, unit: LengthUnit
     sill: length(opening.sill),
     height: length(opening.height),
     ceiling,
-    patternLevel: levelOfRoom(room, ceiling, length),
+    patternLevel: around.patternLevel ?? levelOfRoom(room, ceiling, length),
   };
 }
 

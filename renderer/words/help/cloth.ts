@@ -38,10 +38,14 @@ export const CLOTH_HELP: TopicHelp = {
       ],
       terms: [
         { term: "at the room's level", says: 'The middle of a motif at one height in the whole room.' },
+        {
+          term: 'motif above floor, or below ceiling',
+          says: 'The level of the room: of the two, write the one that you measured. Others of the room leave both empty and follow.',
+        },
         { term: 'whole, at the top', says: 'A whole motif just below the finished top.' },
         { term: 'whole, above the hem', says: 'A whole motif just above the hem.' },
         {
-          term: 'motif from start of repeat',
+          term: 'motif in repeat',
           says: 'From where the repeat is measured from to the middle of the motif. Left empty, half the repeat is taken.',
         },
         {
@@ -49,7 +53,7 @@ export const CLOTH_HELP: TopicHelp = {
           says: 'Of flat valances, cornices, Roman shades and swags on the straight grain: a motif in the middle of the front, the seams equally far from it. The cut then begins where the motif asks and not at the selvage, so a width gives less and there may be more of them.',
         },
         {
-          term: 'motif from left edge',
+          term: 'motif from edge',
           says: 'From the left edge of the usable width to the middle of any motif. Left empty, half a repeat is given up at either side; measured, it may take fewer widths.',
         },
       ],

@@ -27,8 +27,8 @@ interface PatternAsked {
 export function patternGroup({ places = ORDER, words = {}, centred, top = topOfMount }: PatternAsked = {}): SheetGroup {
   const follows = ({ form }: Asked): boolean => readAt(form, 'pattern.place') === 'level';
   const levelLines: readonly SheetLine[] = [
-    { type: 'length', path: 'pattern.level', label: 'its middle above floor', applies: follows },
-    { type: 'length', path: 'pattern.belowCeiling', label: 'or below the ceiling', applies: follows },
+    { type: 'length', path: 'pattern.level', label: 'motif above floor', applies: follows },
+    { type: 'length', path: 'pattern.belowCeiling', label: 'or below ceiling', applies: follows },
     { type: 'length', path: 'pattern.topAt', label: 'top above floor', applies: follows, usual: top },
   ];
   const isCentred = (asked: Asked): boolean =>
@@ -50,12 +50,12 @@ export function patternGroup({ places = ORDER, words = {}, centred, top = topOfM
         choices: places.map((value) => ({ value, name: words[value] ?? PLACE_WORDS[value] })),
       },
       ...(places.includes('level') ? levelLines : []),
-      { type: 'length', path: 'pattern.motif', label: 'motif from start of repeat' },
+      { type: 'length', path: 'pattern.motif', label: 'motif in repeat' },
       ...(centred === undefined
         ? []
         : ([
             { type: 'flag', path: 'pattern.centred', label: 'one in the middle across', applies: centred },
-            { type: 'length', path: 'pattern.motifAcross', label: 'motif from left edge', applies: isCentred },
+            { type: 'length', path: 'pattern.motifAcross', label: 'motif from edge', applies: isCentred },
           ] as const)),
     ],
   };
