@@ -19,6 +19,7 @@ import type { CutGroup } from './cut-group.ts';
 import { cutsOfPanels } from './cuts-of-panels.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
 import { estimatePanels } from './estimate-panels.ts';
+import { joinedFace } from './join-repeats.ts';
 import { checkRomanShade } from './roman-shade/check-roman-shade.ts';
 import { adviseMotor } from './roman-shade/work-motor.ts';
 import { estimateRomanShade } from './roman-shade/estimate-roman-shade.ts';
@@ -132,7 +133,8 @@ function makeTreatment(
         ...advisePanels(treatment, given.place),
         ...adviseBlackoutSeams(treatment, face, behind, estimate.takeoff),
       ];
-      return { estimate, cuts: cutsOfPanels(treatment, estimate, face, behind), sheet: null, advice, warnings };
+      const cuts = cutsOfPanels(treatment, estimate, joinedFace(treatment, face), behind);
+      return { estimate, cuts, sheet: null, advice, warnings };
     }
     case 'valance': {
       const estimate = estimateValance(treatment, face, behind, given);

@@ -23,7 +23,10 @@ export const CLOTH_HELP: TopicHelp = {
           term: 'half-drop',
           says: 'It meets half a repeat lower. Neighbouring cuts then begin half a repeat apart, and the layout uses it.',
         },
-        { term: 'horizontal repeat', says: 'From motif to motif across; it tells where a seam may fall.' },
+        {
+          term: 'horizontal repeat',
+          says: 'From motif to motif across; it tells where a seam may fall. Where the usable width is not whole repeats of it, joined panels cannot match: the program says so, with what it would take. A practice may say that joined widths bring whole repeats alone, and then it is counted so.',
+        },
         {
           term: 'cut on the repeat',
           says: 'The supplier cuts at your place in the pattern, so no repeat extra is ordered.',
