@@ -19,6 +19,8 @@ export interface PlacedPattern {
   readonly below: number;
   /** The same way along the cloth: longer where it hangs in folds. */
   readonly along: number;
+  /** From the top of the cut down to it, as the cloth lies on the bolt; below zero above the cut. */
+  readonly down: number;
   /** Middle of the motif from the start of the repeat. */
   readonly motif: Ticks;
   /** Nobody said where in the repeat the motif lies: its middle is taken. */
@@ -46,11 +48,13 @@ export function placeMotif(
   // Washing takes its share of the repeat as of the cloth: on the bolt the same way is longer.
   const way = along + hung.turn;
   const washed = upForShrinkage(ticks(Math.abs(way)), shrinkage);
+  const down = way < 0 ? 0 - washed : washed;
   return {
     place: pattern.place,
-    phase: intoRepeat(motif - (way < 0 ? 0 - washed : washed), size),
+    phase: intoRepeat(motif - down, size),
     below: asHung(along, hung.fullness),
     along,
+    down,
     motif,
     assumed: pattern.motif === null,
     turn: hung.turn,
