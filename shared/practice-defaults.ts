@@ -205,6 +205,7 @@ export function defaultPractice(unit: LengthUnit): Practice {
     leastFullness: LEAST_FULLNESS,
     widthRounding: 'up',
     repeatRule: 'whole',
+    seamMatch: 'usable',
     orderFrom: 'plan',
     orderExtra: 'one-repeat',
     orderStep: unit === 'in' ? lengthFrom(0.25, 'yd') : lengthFrom(0.1, 'm'),

@@ -16,6 +16,7 @@ export type Thousandths = number;
 
 export const WIDTH_ROUNDINGS = ['up', 'half-up', 'nearest-half'] as const;
 export const REPEAT_RULES = ['whole', 'add-one'] as const;
+export const SEAM_MATCHES = ['usable', 'whole-repeats'] as const;
 export const ORDER_BASES = ['plan', 'handbook'] as const;
 export const ORDER_EXTRAS = ['none', 'one-repeat', 'repeat-or-yard'] as const;
 export const FULLNESS_BASES = ['whole', 'face'] as const;
@@ -137,6 +138,8 @@ export interface Practice {
   readonly leastFullness: Readonly<Record<Heading, Thousandths>>;
   readonly widthRounding: (typeof WIDTH_ROUNDINGS)[number];
   readonly repeatRule: (typeof REPEAT_RULES)[number];
+  /** What a joined width of a pattern brings: all that is usable, or whole repeats across, so that seams read on. */
+  readonly seamMatch: (typeof SEAM_MATCHES)[number];
   readonly orderFrom: (typeof ORDER_BASES)[number];
   readonly orderExtra: (typeof ORDER_EXTRAS)[number];
   readonly orderStep: Ticks;

@@ -3,6 +3,7 @@ import type { Fault, Warning } from './fault.ts';
 import type { Ticks } from './length.ts';
 import type { Minor } from './money.ts';
 import type { ClothRole, LineKind, Tier } from './words.ts';
+import type { PatternPlace } from './treatments/pattern-place.ts';
 import type { StackIds } from './treatments/treatment-base.ts';
 import type { TreatmentKind } from './treatments/treatment.ts';
 
@@ -51,6 +52,21 @@ export interface TakeoffLine {
   readonly pieces?: readonly SuppliedPiece[];
   /** Grams of this layer as it hangs, all quantity. */
   readonly grams: number;
+  /** Of a face whose pattern is placed. */
+  readonly pattern?: TakenPattern;
+}
+
+/** Where the motif stands on what is made of the cloth, and where its cuts begin for that. */
+export interface TakenPattern {
+  readonly place: PatternPlace['place'];
+  /** Of the room, above the floor; null at other places. */
+  readonly level: Ticks | null;
+  /** Middle of the motif below the finished top; below zero above it. */
+  readonly below: number;
+  /** Where in the repeat the level cuts begin. */
+  readonly starts: Ticks;
+  /** The widest cut of one width with a motif in its middle; null where none is asked. */
+  readonly about: Ticks | null;
 }
 
 export interface Readings {

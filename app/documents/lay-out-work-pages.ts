@@ -17,7 +17,7 @@ import type { PageFrame } from './paper-style.ts';
 import { tickBox } from './tick-box.ts';
 
 const FOOT =
-  'Dashed: fold. Red: seam. Grey: turned under or taken up. Cut nothing before the cloth is checked for flaws.';
+  'Dashed: fold. Dash and dot: motif. Red: seam. Grey: turned under or taken up. Cut nothing before the cloth is checked for flaws.';
 
 export function layOutWorkPages(paper: WorkPaper, frame: PageFrame, fonts: FontSet): readonly LaidPage[] {
   const flow = makeFlow(frame, frame.top);

@@ -28,7 +28,11 @@ export type FindCloth = (id: string) => Cloth | null;
 export function describeDrawn(treatment: Treatment, made: TierResult | null, find: FindCloth): DrawnTreatment {
   const colourOf = (id: string | null): Hex | null => (id === null ? null : hexOf(find(id)));
   const face = find(made?.stack.face ?? treatment.face);
-  const base = { key: treatment.key, name: treatment.name, colour: hexOf(face) };
+  const level = treatment.pattern?.level ?? null;
+  const base = {
+    ...{ key: treatment.key, name: treatment.name, colour: hexOf(face) },
+    ...(level === null ? {} : { motifLevel: level }),
+  };
   switch (treatment.kind) {
     case 'panels':
       return { ...base, ...drawnPanels(treatment, made, face, colourOf) };

@@ -1,8 +1,9 @@
 /** The words of the sheet: rooms with their ceilings along the top, openings under the floor, the thread under the chosen one. */
+import { levelOfRoom } from './draw-level.ts';
 import type { LabelField } from './label-field.ts';
 import { fitText, textBox } from './label-field.ts';
 import { line, text } from './make-shapes.ts';
-import type { PlacedOpening } from './place-rooms.ts';
+import type { PlacedOpening, PlacedRoom } from './place-rooms.ts';
 import type { Sheet } from './lay-out-sheet.ts';
 import type { Group, Shape, Text } from './shape.ts';
 import { textWidth } from './text-widths.ts';
@@ -75,7 +76,7 @@ function threadUnder(opening: PlacedOpening, sheet: Sheet): Shape[] {
 export function drawRoomHeads(sheet: Sheet, field: LabelField): readonly Shape[] {
   if (sheet.rooms.length === 0) return [emptyNote('No rooms yet', 0, sheet.width, sheet)];
   return sheet.rooms.flatMap((room): Shape[] => {
-    const { source, ceiling } = room.reckoned;
+    const { source } = room.reckoned;
     const current = sheet.selected === null || room.chosen !== null;
     const x = room.left + (sheet.rooms.length > 1 ? 10 : 2);
     const space = room.right - x - 6;
@@ -83,12 +84,13 @@ export function drawRoomHeads(sheet: Sheet, field: LabelField): readonly Shape[]
     const words = fitText(source.name, look, space);
     const name = text(x, sheet.heads, words, { ...look, paint: current ? 'ink' : 'pencil' });
     const heads: Text[] = words !== '' && field.take(textBox(name)) ? [name] : [];
-    if (ceiling.given !== null && heads.length > 0) {
-      const after = x + textWidth(words, look.font, look.weight, look.size) + 9;
-      const said = `ceiling ${sayLength(ceiling.given, sheet.wording)} ${sheet.wording.units}`;
+    let after = x + textWidth(words, look.font, look.weight, look.size) + 9;
+    for (const said of heads.length > 0 ? notesOf(room, sheet) : []) {
       const note = text(after, sheet.heads, said, { size: sheet.style.figure, paint: 'pencil' });
-      const fits = textWidth(said, 'sans', 'regular', sheet.style.figure) <= room.right - after - 6;
-      if (fits && field.take(textBox(note))) heads.push(note);
+      const breadth = textWidth(said, 'sans', 'regular', sheet.style.figure);
+      if (breadth > room.right - after - 6 || !field.take(textBox(note))) continue;
+      heads.push(note);
+      after += breadth + 9;
     }
     if (room.openings.length > 0) return heads;
     const target: Group = {
@@ -100,6 +102,16 @@ export function drawRoomHeads(sheet: Sheet, field: LabelField): readonly Shape[]
     };
     return [target];
   });
+}
+
+/** What the lines across the wall are: its ceiling, and the level of its pattern. */
+function notesOf({ reckoned }: PlacedRoom, { wording, detail }: Sheet): readonly string[] {
+  const level = detail === 'screen' ? levelOfRoom(reckoned.source) : null;
+  const said = (words: string, length: number): string => `${words} ${sayLength(length, wording)} ${wording.units}`;
+  return [
+    ...(reckoned.ceiling.given === null ? [] : [said('ceiling', reckoned.ceiling.given)]),
+    ...(level === null ? [] : [said('motif level', level)]),
+  ];
 }
 
 function emptyNote(words: string, left: number, right: number, sheet: Sheet): Text {

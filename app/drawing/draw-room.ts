@@ -6,6 +6,7 @@ import { drawNames, drawRoomHeads } from './draw-names.ts';
 import { drawBath } from './draw-bath.ts';
 import { drawBed } from './draw-bed.ts';
 import { drawHung } from './draw-hung.ts';
+import { drawLevel } from './draw-level.ts';
 import { drawMeasures } from './draw-measures.ts';
 import { drawWall, drawFloor, drawDividers } from './draw-wall.ts';
 import { drawWindow } from './draw-window.ts';
@@ -35,13 +36,14 @@ export function drawRooms(input: RoomsInput): Drawing {
   return {
     width: sheet.width,
     height: sheet.height,
-    title: nameRooms(input.rooms, sheet.wording),
+    title: nameRooms(input.rooms, sheet.wording, sheet.detail),
     shapes: [
       ...sheet.rooms.map((room) => drawWall(room, sheet)),
       ...measures.witnesses,
       ...drawFloor(sheet),
       ...drawDividers(sheet),
       ...sheet.rooms.flatMap((room) => drawOpenings(room, sheet, names)),
+      ...sheet.rooms.flatMap((room) => drawLevel(room, sheet)),
       ...measures.dimensions,
       ...heads,
     ],

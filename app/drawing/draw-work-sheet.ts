@@ -9,6 +9,7 @@ import type { LengthUnit } from '#shared/length.ts';
 import type { TierResult } from '#shared/result.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
 import { drawPiece, leastWidth } from './work/draw-piece.ts';
+import { markMotif } from './work/mark-motif.ts';
 import { piecesOfBedSkirt } from './work/pieces-of-bed-skirt.ts';
 import { piecesOfCornice } from './work/pieces-of-cornice.ts';
 import { piecesOfPanels } from './work/pieces-of-panels.ts';
@@ -69,14 +70,15 @@ export function drawWorkRows(input: WorkSheetInput): readonly Drawing[] {
   const style = SHEET_STYLES[input.detail];
   const wording = { fractions: 'set', decimal: input.decimal ?? '.' } as const;
   const say = (length: number) => formatLength(length, input.units, wording);
-  const rows = rowsOf({
+  const given: WorkGiven = {
     treatment: input.treatment,
     made: input.made,
     clothOf: input.clothOf,
     say,
     sayUnit: (length) => `${say(length)} ${input.units}`,
     detail: input.detail,
-  });
+  };
+  const rows = markMotif(given, rowsOf(given));
   return rows.flatMap((row) => breakUp(row, width, style)).map((row) => drawRow(row, width, style));
 }
 

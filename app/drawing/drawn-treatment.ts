@@ -14,6 +14,8 @@ interface DrawnBase {
   readonly name: string;
   /** Face colour towards the room; null draws undyed linen. */
   readonly colour: Hex | null;
+  /** Middle of its motif above the floor, where it follows the level of the room. */
+  readonly motifLevel?: Given;
 }
 
 interface DrawnMount {

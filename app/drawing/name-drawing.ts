@@ -11,6 +11,7 @@ import type {
   DrawnValance,
   Given,
 } from './drawn-room.ts';
+import { levelOfRoom } from './draw-level.ts';
 import { isFurniture } from './drawn-treatment.ts';
 import type { Wording } from './dimension-opening.ts';
 
@@ -101,11 +102,14 @@ export function nameOpening(opening: DrawnOpening, wording: Wording): string {
   return `${size}; ${hung.length === 0 ? 'no treatment' : hung.join('; ')}`;
 }
 
-export function nameRooms(rooms: readonly DrawnRoom[], wording: Wording): string {
+/** `detail`: on paper the level of a room is not drawn, and so not told. */
+export function nameRooms(rooms: readonly DrawnRoom[], wording: Wording, detail: 'screen' | 'paper' = 'paper'): string {
   if (rooms.length === 0) return 'No rooms yet';
   const parts = rooms.map((room) => {
     const openings = room.openings.map((opening) => nameOpening(opening, wording));
-    return `${room.name}, ceiling ${say(room.ceiling, wording)}. ${openings.length === 0 ? 'No openings yet' : openings.join('. ')}`;
+    const level = detail === 'screen' ? levelOfRoom(room) : null;
+    const motifs = level === null ? '' : `, motifs at one level, ${say(level, wording)} above the floor`;
+    return `${room.name}, ceiling ${say(room.ceiling, wording)}${motifs}. ${openings.length === 0 ? 'No openings yet' : openings.join('. ')}`;
   });
   return `Elevation to scale. ${parts.join('. ')}.`;
 }

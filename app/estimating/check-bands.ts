@@ -7,6 +7,7 @@ import type { LengthUnit } from '#shared/length.ts';
 import type { Band, PanelsTreatment } from '#shared/treatments/panels.ts';
 import { runsAcross, stripWidth } from './bands.ts';
 import { countWidths } from './count-widths.ts';
+import { joinedFace } from './join-repeats.ts';
 
 /** `checkPanels` must have found no fault. */
 export function checkBands(
@@ -16,7 +17,7 @@ export function checkBands(
   clothOf: (id: string) => Cloth | null,
 ): Fault[] {
   const say = (value: number): string => formatLengthWithUnit(value, unit);
-  const flat = countWidths(panels, face.usableWidth).made2 / 2 / panels.pieces;
+  const flat = countWidths(panels, joinedFace(panels, face).usableWidth).made2 / 2 / panels.pieces;
   return panels.bands.flatMap((band, index) => {
     const path = at(at(at(panels.key, 'bands'), index), 'width');
     const cloth = clothOf(band.cloth);

@@ -8,12 +8,10 @@ import type { LengthUnit } from '#shared/length.ts';
 import { checkPanelMeasures } from './check-panel-measures.ts';
 import { plainCutOf } from './plain-cut.ts';
 import { countWidths, flatAskedMilli, measureWidths } from './count-widths.ts';
+import { joinedFace, MOST_WIDTHS } from './join-repeats.ts';
 import { countPleats } from './pleats.ts';
 
 const PLEATED: readonly PanelsTreatment['heading'][] = ['pinch-pleat', 'goblet', 'box-pleat'];
-
-/** More widths than any window takes: beyond it a number was mistyped, and counting on would only hide it. */
-export const MOST_WIDTHS = 1000;
 
 export function checkPanels(
   panels: PanelsTreatment,
@@ -49,16 +47,17 @@ export function checkPanels(
         `${layer.name} would take more than ${MOST_WIDTHS} widths`,
         'measure the width of the cloth again',
       );
-  if (panels.halfWidths !== null && measureWidths(panels, face.usableWidth, 2 * panels.halfWidths).made2 <= 0)
+  const { usableWidth } = faults.length === 0 ? joinedFace(panels, face) : face;
+  if (panels.halfWidths !== null && measureWidths(panels, usableWidth, 2 * panels.halfWidths).made2 <= 0)
     fault('widths', 'are all taken by side hems and seams', 'give more widths, or smaller hems');
-  if (faults.length === 0 && panels.halfWidths === null && countWidths(panels, face.usableWidth).made2 <= 0)
+  if (faults.length === 0 && panels.halfWidths === null && countWidths(panels, usableWidth).made2 <= 0)
     fault(
       'practice.sideHem',
       `side hems of ${say(practice.sideHem)} take all the cloth`,
       'give the turn of one edge, such as 3 in',
     );
   checkPanelMeasures(panels, fault, say);
-  if (faults.length === 0 && panels.pleatToPattern) checkPatternPleats(panels, face, fault, say);
+  if (faults.length === 0 && panels.pleatToPattern) checkPatternPleats(panels, joinedFace(panels, face), fault, say);
   const across = plainCutOf(panels, behind.length > 0);
   if (panels.weightedEdge && across > face.usableWidth)
     fault(

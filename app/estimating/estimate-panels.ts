@@ -26,6 +26,7 @@ import { partsOf } from './parts-of-panels.ts';
 import { plainCutOf } from './plain-cut.ts';
 import { countPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
+import { joinedFace, workJoined } from './join-repeats.ts';
 import { layerCut, layerFlat2, layerHalves, linesUp } from './lay-behind.ts';
 import type { LaidLayer } from './lay-behind.ts';
 import type { LaidLength } from './lay-on-pieces.ts';
@@ -53,13 +54,15 @@ import { workLayer } from './work-layer.ts';
  */
 export function estimatePanels(
   panels: PanelsTreatment,
-  face: FaceCloth,
+  cloth: FaceCloth,
   behind: readonly BackCloth[],
   given: EstimateGiven,
 ): Estimate {
   const { massOf, say } = given;
   const lined = behind.length > 0;
-  const laid = layFace(panels, face, behind, massOf(face));
+  const joined = joinedFace(panels, cloth);
+  const laid = layFace(panels, { joined, cloth }, behind, massOf(cloth));
+  const face = laid.counted === null ? cloth : joined;
   const layers = behind.map((layer, index) => layLayer(panels, layer, index + 1, laid, massOf(layer)));
   const bands = layBands(panels, laid, given);
   const takeoff = [laid.line, ...layers.map(({ line }) => line), ...bands.map((band) => band.line)];
@@ -90,6 +93,7 @@ export function estimatePanels(
     labour: [...labour, ...labourOfBands(bands)],
     offer,
     working: [
+      ...workJoined(panels, cloth, face, say),
       ...workFace(panels, face, behind, laid, say),
       ...workPoints(panels, points, laid.made2, say),
       ...workPattern(panels, face, lined, laid.line.railroaded, say),
@@ -104,20 +108,26 @@ export function estimatePanels(
   };
 }
 
-function layFace(panels: PanelsTreatment, face: FaceCloth, behind: readonly BackCloth[], mass: number): LaidFace {
+/** Upright as wide as it is joined; sideways there is no seam, and the whole cloth counts. */
+function layFace(
+  panels: PanelsTreatment,
+  { joined: face, cloth }: { readonly joined: FaceCloth; readonly cloth: FaceCloth },
+  behind: readonly BackCloth[],
+  mass: number,
+): LaidFace {
   const lined = behind.length > 0;
   const plain = plainCutOf(panels, lined);
   const counted = countWidths(panels, face.usableWidth);
   const cut = cutToRepeat(plain, face.repeat, panels.practice.repeatRule);
   const tabs = cutTabs(panels, countPoints(panels, counted.made2, counted.halves).count, face.usableWidth);
   const upright = layLine(panels, face, 0, cut, counted.halves, tabs);
-  const sideways = panels.halfWidths === null ? laySideways(panels, face, 0, plain, flatWithHems(panels)) : null;
+  const sideways = panels.halfWidths === null ? laySideways(panels, cloth, 0, plain, flatWithHems(panels)) : null;
   if (sideways && prefersSideways(face, panels, sideways.plan, { plan: upright.plan, joins: counted.joins })) {
     const made2 = 2 * flatAsked(panels);
     const fullnessMade = fullnessOf(panels, made2);
     const line = weigh(sideways, hungFace(panels, made2, lined), mass, panels.quantity, fullnessMade);
     return {
-      usable: face.usableWidth,
+      usable: cloth.usableWidth,
       counted: null,
       made2,
       fullnessMade,

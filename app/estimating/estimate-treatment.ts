@@ -12,12 +12,14 @@ import { estimateBedSkirt } from './bed-skirt/estimate-bed-skirt.ts';
 import { checkBands } from './check-bands.ts';
 import { checkBolts } from './check-bolts.ts';
 import { checkPanels } from './check-panels.ts';
+import { checkPlacement } from './check-placement.ts';
 import { checkCornice } from './cornice/check-cornice.ts';
 import { estimateCornice } from './cornice/estimate-cornice.ts';
 import type { CutGroup } from './cut-group.ts';
 import { cutsOfPanels } from './cuts-of-panels.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
 import { estimatePanels } from './estimate-panels.ts';
+import { joinedFace } from './join-repeats.ts';
 import { checkRomanShade } from './roman-shade/check-roman-shade.ts';
 import { adviseMotor } from './roman-shade/work-motor.ts';
 import { estimateRomanShade } from './roman-shade/estimate-roman-shade.ts';
@@ -30,6 +32,7 @@ import { estimateValance } from './valance/estimate-valance.ts';
 import { warnPanels } from './warn-panels.ts';
 import { warnSeams } from './warn-seams.ts';
 import { warnSupply } from './warn-supply.ts';
+import { warnPlacement, withPlacement } from './with-placement.ts';
 
 /** A take-off with what only some kinds have: empty where a kind has nothing to say. */
 export interface MadeTreatment {
@@ -52,7 +55,8 @@ export function checkTreatment(
   unit: LengthUnit,
   clothOf: ClothOf,
 ): Fault[] {
-  const faults = checkMaking(treatment, face, behind, unit, clothOf);
+  const making = checkMaking(treatment, face, behind, unit, clothOf);
+  const faults = making.length > 0 ? making : checkPlacement(treatment, face, behind.length > 0, unit);
   if (faults.length > 0) return faults;
   return checkBolts(treatment, face, behind, unit, clothOf, (given) =>
     estimateTreatment(treatment, face, behind, given),
@@ -100,7 +104,15 @@ export function estimateTreatment(
 ): MadeTreatment {
   const made = makeTreatment(treatment, face, behind, given);
   const clothOf = (id: string): Cloth | null => [face, ...behind].find((each) => each.id === id) ?? given.clothOf(id);
-  return { ...made, warnings: [...made.warnings, ...warnSupply(treatment, made.estimate, clothOf, given.say)] };
+  return {
+    ...made,
+    estimate: withPlacement(treatment, made.estimate, face, behind.length > 0, given.say),
+    warnings: [
+      ...made.warnings,
+      ...warnPlacement(treatment, made.estimate, face),
+      ...warnSupply(treatment, made.estimate, clothOf, given.say),
+    ],
+  };
 }
 
 function makeTreatment(
@@ -121,7 +133,8 @@ function makeTreatment(
         ...advisePanels(treatment, given.place),
         ...adviseBlackoutSeams(treatment, face, behind, estimate.takeoff),
       ];
-      return { estimate, cuts: cutsOfPanels(treatment, estimate, face, behind), sheet: null, advice, warnings };
+      const cuts = cutsOfPanels(treatment, estimate, joinedFace(treatment, face), behind);
+      return { estimate, cuts, sheet: null, advice, warnings };
     }
     case 'valance': {
       const estimate = estimateValance(treatment, face, behind, given);

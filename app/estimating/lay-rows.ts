@@ -22,6 +22,8 @@ export interface CutRow {
   readonly dropped: number;
   /** False for hidden pieces, which begin anywhere in the pattern. */
   readonly matched: boolean;
+  /** Where in the repeat it begins, where its pattern is placed; else wherever the first row did. */
+  readonly starts?: Ticks;
 }
 
 export interface LaidRow extends CutRow {
@@ -59,6 +61,7 @@ export function layRows(cloth: Cloth, asked: readonly CutRow[], rules: Rules): L
 function measureRows(cloth: Cloth, rows: readonly LaidRow[]): LaidLength {
   const repeatOf = (row: LaidRow) => (row.matched ? cloth.repeat : null);
   const handbook = rows.reduce((sum, row) => sum + handbookLength(row.cut, row.cuts, repeatOf(row)), 0);
+  if (rows.some(({ starts }) => starts !== undefined)) return layPlaced(cloth, rows, handbook);
   let laid = 0;
   let longestTail = 0;
   for (const row of rows) {
@@ -86,6 +89,30 @@ function kindsOf(cloth: Cloth, rows: readonly LaidRow[]): CutKinds {
       );
     },
   };
+}
+
+/**
+ * Rows whose pattern is placed begin each at its own place in the repeat: what lies between the end of one and the start of
+ * the next is waste of the layout. The better of both orders; hidden pieces fill in after them.
+ */
+function layPlaced(cloth: Cloth, rows: readonly LaidRow[], byChart: number): LaidLength {
+  const matched = rows.filter((row) => row.matched);
+  const hidden = rows.filter((row) => !row.matched);
+  const after = hidden.reduce((sum, row) => sum + row.cuts * row.plain, 0);
+  const plan = ticks(Math.min(...[matched, [...matched].reverse()].map((order) => runOn(cloth, order))) + after);
+  return { handbook: ticks(Math.max(byChart, plan)), plan };
+}
+
+/** Length of matched rows in this order, each begun at the first right place after the one before it. */
+function runOn(cloth: Cloth, rows: readonly LaidRow[]): number {
+  const size = cloth.repeat?.vertical ?? 0;
+  const first = rows[0]?.starts ?? 0;
+  return rows.reduce((end, row) => {
+    const alone = planAlone(row.cut, row.cuts, cloth.repeat, { level: row.cuts - row.dropped, dropped: row.dropped });
+    if (size === 0 || end === 0) return end + alone;
+    const from = ((row.starts ?? first) - first + size) % size;
+    return upToWhole(Math.max(0, end - from), size) * size + from + alone;
+  }, 0);
 }
 
 /** Where the next matched piece may begin: the last cut run out to its cut length, or to the next whole repeat. */

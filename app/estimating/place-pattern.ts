@@ -1,20 +1,26 @@
 /**
- * Where the pattern stands on a panel, and so where in the repeat every cut of it begins. A placed motif takes no longer
+ * Where the pattern stands on what hangs, and so where in the repeat every cut of it begins. A placed motif takes no longer
  * cuts: each begins further into the repeat, and what lies before it is used or wasted as the plan finds.
  */
-import type { Cloth } from '#shared/cloth.ts';
+import type { Cloth, Repeat } from '#shared/cloth.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
-import type { PanelsTreatment, PatternPlace } from '#shared/treatments/panels.ts';
-import { headingTurn } from './heading-turn.ts';
-import { downToTick, upForShrinkage, upToWhole } from './round.ts';
+import type { PatternPlace } from '#shared/treatments/pattern-place.ts';
+import type { Treatment } from '#shared/treatments/treatment.ts';
+import { hungCloth } from './hung-cloth.ts';
+import type { HungCloth } from './hung-cloth.ts';
+import { downToTick, toNearestTick, upForShrinkage, upToWhole } from './round.ts';
 
 export interface PlacedPattern {
   readonly place: PatternPlace['place'];
   /** Where in the repeat a level cut begins, from 0 up to the repeat. */
   readonly phase: Ticks;
-  /** From the top of the heading down to the middle of the placed motif; below zero where it lies above. */
+  /** From the finished top down to the middle of the placed motif, as it hangs; below zero where it lies above. */
   readonly below: number;
+  /** The same way along the cloth: longer where it hangs in folds. */
+  readonly along: number;
+  /** From the top of the cut down to it, as the cloth lies on the bolt; below zero above the cut. */
+  readonly down: number;
   /** Middle of the motif from the start of the repeat. */
   readonly motif: Ticks;
   /** Nobody said where in the repeat the motif lies: its middle is taken. */
@@ -23,44 +29,55 @@ export interface PlacedPattern {
   readonly turn: Ticks;
 }
 
-/** Null on plain cloth, and where nothing is placed or the height of the heading is not known. */
-export function placePattern(
-  panels: PanelsTreatment,
-  cloth: Pick<Cloth, 'repeat'>,
-  lined: boolean,
-): PlacedPattern | null {
-  const { pattern, practice } = panels;
+/** Null on plain cloth, and where nothing is placed or the height of the top is not known. */
+export function placePattern(treatment: Treatment, cloth: Pick<Cloth, 'repeat'>, lined: boolean): PlacedPattern | null {
+  const { pattern, practice } = treatment;
   if (pattern === null || cloth.repeat === null) return null;
-  const size = cloth.repeat.vertical;
-  const below = belowTop(pattern, panels.finishedLength, size);
-  if (below === null) return null;
+  return placeMotif(pattern, cloth.repeat, hungCloth(treatment, lined), practice.shrinkage);
+}
+
+export function placeMotif(
+  pattern: PatternPlace,
+  { vertical: size }: Pick<Repeat, 'vertical'>,
+  hung: HungCloth,
+  shrinkage: number,
+): PlacedPattern | null {
   const motif = pattern.motif ?? downToTick(size / 2);
-  const turn = headingTurn(panels, lined);
+  const along = alongCloth(pattern, hung, size);
+  if (along === null) return null;
   // Washing takes its share of the repeat as of the cloth: on the bolt the same way is longer.
-  const way = below + turn;
-  const washed = upForShrinkage(ticks(Math.abs(way)), practice.shrinkage);
-  const onBolt = way < 0 ? 0 - washed : washed;
+  const way = along + hung.turn;
+  const washed = upForShrinkage(ticks(Math.abs(way)), shrinkage);
+  const down = way < 0 ? 0 - washed : washed;
   return {
     place: pattern.place,
-    phase: intoRepeat(motif - onBolt, size),
-    below,
+    phase: intoRepeat(motif - down, size),
+    below: asHung(along, hung.fullness),
+    along,
+    down,
     motif,
     assumed: pattern.motif === null,
-    turn,
+    turn: hung.turn,
   };
 }
 
-function belowTop({ place, level, top }: PatternPlace, length: Ticks, size: Ticks): number | null {
+/** A whole motif at an edge takes half a repeat of cloth from it; heights count as the cloth hangs. */
+function alongCloth({ place, level, top }: PatternPlace, { length, fullness }: HungCloth, size: Ticks): number | null {
+  const cloth = (hanging: number): number => toNearestTick((hanging * fullness) / 1000);
   switch (place) {
     case 'top':
       return downToTick(size / 2);
     case 'hem':
-      return length - downToTick(size / 2);
+      return cloth(length) - downToTick(size / 2);
     case 'middle':
-      return downToTick(length / 2);
+      return cloth(downToTick(length / 2));
     case 'level':
-      return level === null || top === null ? null : top - level;
+      return level === null || top === null ? null : cloth(top - level);
   }
+}
+
+function asHung(along: number, fullness: number): number {
+  return fullness === 1000 ? along : toNearestTick((along * 1000) / fullness);
 }
 
 function intoRepeat(place: number, size: number): Ticks {

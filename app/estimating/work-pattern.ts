@@ -1,9 +1,11 @@
 /** The working of a placed pattern: where the motif comes to stand, and so where in the repeat the cuts begin. */
-import type { FaceCloth } from '#shared/cloth.ts';
+import type { FaceCloth, Repeat } from '#shared/cloth.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
+import type { Treatment } from '#shared/treatments/treatment.ts';
+import { hungCloth } from './hung-cloth.ts';
 import { placePattern } from './place-pattern.ts';
 import type { PlacedPattern } from './place-pattern.ts';
 import { step } from './say.ts';
@@ -16,42 +18,61 @@ const PLACES: Readonly<Record<PlacedPattern['place'], string>> = {
   level: 'one level a room, so that the pattern runs on from window to window',
 };
 
-/** Cloth used sideways has its repeat across the panel: nothing is placed along it. */
+/** Cloth used sideways has its repeat across: nothing is placed along it. */
 export function workPattern(
-  panels: PanelsTreatment,
+  treatment: Treatment,
   face: FaceCloth,
   lined: boolean,
   sideways: boolean,
   say: Say,
 ): WorkingStep[] {
-  const placed = sideways ? null : placePattern(panels, face, lined);
+  const placed = sideways ? null : placePattern(treatment, face, lined);
   if (placed === null || face.repeat === null) return [];
-  const { pattern, practice } = panels;
-  const level = pattern?.level ?? null;
-  const top = pattern?.top ?? null;
-  const way =
-    placed.place === 'level' && level !== null && top !== null
-      ? `${say.length(top)} − ${say.length(level)} = ${say.length(placed.below)}`
-      : say.length(placed.below);
-  const washed = practice.shrinkage > 0 ? `, ÷ (1 − ${say.number(practice.shrinkage / 1e6, 6)})` : '';
-  const { match } = face.repeat;
-  const steps = [
+  return [
     step(
       'motif-below',
       'motif below the top',
-      way,
+      `${sayWay(treatment, placed, say)}${sayFolds(treatment, placed, lined, say)}`,
       say.length(placed.below),
       `${PLACES[placed.place]} (common practice)${placed.assumed ? '; where the motif lies in the repeat is not given: its middle is taken' : ''}`,
     ),
-    step(
-      'pattern-start',
-      'cuts begin in the repeat at',
-      `${say.length(placed.motif)} − (${say.length(placed.below)} + ${say.length(placed.turn)}${washed}), by whole repeats of ${say.length(face.repeat.vertical)}`,
-      say.length(placed.phase),
-      match === 'half-drop' ? 'level widths; the others half a repeat further' : 'every width alike',
-    ),
+    workStart('pattern-start', 'cuts begin in the repeat at', placed, face.repeat, treatment.practice.shrinkage, say),
+    ...(treatment.kind === 'panels' ? workLeadingEdges(treatment, face.repeat.horizontal, say) : []),
   ];
-  return [...steps, ...workLeadingEdges(panels, face.repeat.horizontal, say)];
+}
+
+function sayWay({ pattern }: Treatment, placed: PlacedPattern, say: Say): string {
+  const level = pattern?.level ?? null;
+  const top = pattern?.top ?? null;
+  return placed.place === 'level' && level !== null && top !== null
+    ? `${say.length(top)} − ${say.length(level)} = ${say.length(placed.below)}`
+    : say.length(placed.below);
+}
+
+/** Where cloth hangs in folds, the way along it is longer than the way down. */
+function sayFolds(treatment: Treatment, placed: PlacedPattern, lined: boolean, say: Say): string {
+  const { fullness } = hungCloth(treatment, lined);
+  if (fullness === 1000) return '';
+  return `, along the folds × ${say.number(fullness / 1000, 3)} = ${say.length(placed.along)}`;
+}
+
+/** Where in the repeat the level cuts of one piece begin. */
+export function workStart(
+  id: string,
+  label: string,
+  placed: PlacedPattern,
+  repeat: Repeat,
+  shrinkage: number,
+  say: Say,
+): WorkingStep {
+  const washed = shrinkage > 0 ? `, ÷ (1 − ${say.number(shrinkage / 1e6, 6)})` : '';
+  return step(
+    id,
+    label,
+    `${say.length(placed.motif)} − (${say.length(placed.along)} + ${say.length(placed.turn)}${washed}), by whole repeats of ${say.length(repeat.vertical)}`,
+    say.length(placed.phase),
+    repeat.match === 'half-drop' ? 'level widths; the others half a repeat further' : 'every width alike',
+  );
 }
 
 /**

@@ -2,9 +2,12 @@
 import type { Job } from '#shared/job.ts';
 import type { WireResult } from '#shared/job-file/wire-result.ts';
 import { lengthIn } from '#shared/length.ts';
-import type { AcceptedLine, JobResult, TakeoffLine, TierResult } from '#shared/result.ts';
+import type { AcceptedLine, JobResult, TakenPattern, TakeoffLine, TierResult } from '#shared/result.ts';
 import { resolveCloth } from '#app/lining/resolve-cloth.ts';
 import { roundFigure } from './round-figure.ts';
+
+type WireTakeoff = WireResult['treatments'][number]['tiers']['good']['takeoff'][number];
+type WirePattern = NonNullable<WireTakeoff['pattern']>;
 
 /** Lengths in the job's units to four decimals. Throws when the job has faults or missing rates: those are told instead. */
 export function writeResult(job: Job, result: JobResult): WireResult {
@@ -102,7 +105,7 @@ function writeDrawnBack(
   };
 }
 
-function writeLine(job: Job, line: TakeoffLine): WireResult['treatments'][number]['tiers']['good']['takeoff'][number] {
+function writeLine(job: Job, line: TakeoffLine): WireTakeoff {
   return {
     cloth: line.cloth,
     name: resolveCloth(line.cloth, job.cloth)?.name ?? line.cloth,
@@ -133,5 +136,16 @@ function writeLine(job: Job, line: TakeoffLine): WireResult['treatments'][number
           })),
         }),
     grams: roundFigure(line.grams, 1),
+    ...(line.pattern === undefined ? {} : { pattern: writePattern(job, line.pattern) }),
+  };
+}
+
+function writePattern(job: Job, { place, level, below, starts, about }: TakenPattern): WirePattern {
+  return {
+    place,
+    ...(level === null ? {} : { level: lengthIn(level, job.units) }),
+    motifBelow: lengthIn(below, job.units),
+    cutsBegin: lengthIn(starts, job.units),
+    ...(about === null ? {} : { widthAboutMotif: lengthIn(about, job.units) }),
   };
 }

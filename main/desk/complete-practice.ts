@@ -45,6 +45,7 @@ export function completePractice(given: WirePractice, unit: LengthUnit): WirePra
     shrinkage: base.shrinkage / 1e6,
     widthRounding: base.widthRounding,
     repeatRule: base.repeatRule,
+    seamMatch: base.seamMatch,
     orderFrom: base.orderFrom,
     orderExtra: base.orderExtra,
     orderStep: say(base.orderStep),

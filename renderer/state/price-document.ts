@@ -7,6 +7,7 @@ import { priceJob } from '#app/pricing/price-job.ts';
 import { totalPrices } from '#app/pricing/total-tiers.ts';
 import type { Warning } from '#shared/fault.ts';
 import type { Cloth } from '#shared/cloth.ts';
+import type { Ticks } from '#shared/length.ts';
 import type { Job } from '#shared/job.ts';
 import type { WrittenJob } from '#shared/job-file/write-job.ts';
 import type { OpeningDocument, ProjectDocument, RoomDocument } from '#shared/records/records.ts';
@@ -14,6 +15,7 @@ import type { JobResult, MissingRate, TreatmentResult } from '#shared/result.ts'
 import type { Treatment } from '#shared/treatments/treatment.ts';
 import type { Tier } from '#shared/words.ts';
 import { placePath, readLeavingOut } from './read-document.ts';
+import { levelOfRoom } from './room-level.ts';
 import type { PlacedFault, PlacedWarning } from './read-document.ts';
 
 export interface PricedDocument {
@@ -48,21 +50,24 @@ interface PricedOpening extends Pick<
 interface Remembered {
   readonly document: ProjectDocument;
   readonly room: RoomDocument;
+  /** Of the room's pattern: another opening may give it. */
+  readonly level: Ticks | null;
   readonly priced: PricedOpening;
 }
 /** Openings are plain data that is never changed in place: the same object has the same prices. */
 export type PriceMemo = WeakMap<OpeningDocument, Remembered>;
 
 export function priceDocument(document: ProjectDocument, memo: PriceMemo): PricedDocument {
-  const parts = document.rooms.flatMap((room) =>
-    room.openings.map((opening) => {
+  const parts = document.rooms.flatMap((room) => {
+    const level = levelOfRoom(room);
+    return room.openings.map((opening) => {
       const before = memo.get(opening);
-      if (before && restsOnTheSame(before, document, room)) return before.priced;
-      const priced = priceOpening({ ...document, rooms: [{ ...room, openings: [opening] }] });
-      memo.set(opening, { document, room, priced });
+      if (before && before.level === level && restsOnTheSame(before, document, room)) return before.priced;
+      const priced = priceOpening({ ...document, rooms: [{ ...room, openings: [opening] }] }, level);
+      memo.set(opening, { document, room, level, priced });
       return priced;
-    }),
-  );
+    });
+  });
   const results = parts.map(({ result }) => result).filter((result) => result !== null);
   const faults = unique(
     parts.flatMap((part) => part.faults),
@@ -138,9 +143,9 @@ const NOTHING: PricedOpening = {
   broken: null,
 };
 
-/** `document` holds one opening. */
-function priceOpening(document: ProjectDocument): PricedOpening {
-  const read = readLeavingOut(document);
+/** `document` holds one opening; `patternLevel` is of its whole room. */
+function priceOpening(document: ProjectDocument, patternLevel: Ticks | null): PricedOpening {
+  const read = readLeavingOut(document, { patternLevel });
   if (read.job === null) {
     const unfinished = read.written === null ? NOTHING.unfinished : unfinishedOf(read.written);
     return { ...NOTHING, unfinished, faults: read.faults };

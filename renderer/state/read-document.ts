@@ -5,6 +5,7 @@
 import type { Fault, Warning } from '#shared/fault.ts';
 import type { Job } from '#shared/job.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
+import type { ReadAround } from '#shared/job-file/read-place.ts';
 import { writeJob } from '#shared/job-file/write-job.ts';
 import type { WrittenJob } from '#shared/job-file/write-job.ts';
 import type { ProjectDocument } from '#shared/records/records.ts';
@@ -32,12 +33,13 @@ export type ReadDocument =
 /** Rounds of leaving out what is impossible; each leaves out at least one record. */
 const MOST_ROUNDS = 20;
 
-export function readLeavingOut(document: ProjectDocument): ReadDocument {
+/** `around`: where not all of a room is given, what the rest of it says. */
+export function readLeavingOut(document: ProjectDocument, around?: ReadAround): ReadDocument {
   const faults: PlacedFault[] = [];
   let left = document;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const written = writeJob(left);
-    const read = readJob(written.wire);
+    const read = readJob(written.wire, around);
     if (read.ok) return { job: read.job, written, warnings: read.warnings, faults };
     const placed = read.faults.map((fault) => ({ ...fault, ...placePath(fault.path, written.ids) }));
     faults.push(...placed);

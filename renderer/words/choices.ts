@@ -190,6 +190,10 @@ export const REPEAT_RULE_WORDS: Readonly<Record<Practice['repeatRule'], string>>
   whole: 'cuts go up to whole repeats',
   'add-one': 'one repeat is added to each cut',
 };
+export const SEAM_MATCH_WORDS: Readonly<Record<Practice['seamMatch'], string>> = {
+  usable: 'bring all that is usable',
+  'whole-repeats': 'bring whole repeats across, so that seams match',
+};
 export const ORDER_FROM_WORDS: Readonly<Record<Practice['orderFrom'], string>> = {
   plan: 'the length as laid out',
   handbook: 'all cuts end to end',

@@ -5,7 +5,6 @@
 import { at } from '../fault.ts';
 import type { Fault, Warning } from '../fault.ts';
 import { TICKS_PER_INCH } from '../length.ts';
-import type { LengthUnit, Ticks } from '../length.ts';
 import { parseLength } from '../parse-length.ts';
 import { isNoWindow } from '../treatments/away.ts';
 import { TREATMENT_KINDS } from '../treatments/treatment.ts';
@@ -15,8 +14,11 @@ import { checkCutting } from './check-cutting.ts';
 import { checkInsideMount } from './check-inside-mount.ts';
 import { checkPanelsFile } from './check-panels-file.ts';
 import { checkOptics } from './check-optics.ts';
+import { checkPattern, firstLevel } from './check-pattern.ts';
 import { CheckTools } from './check-tools.ts';
 import type { CheckedPlace } from './check-tools.ts';
+import { READ_ALONE } from './read-place.ts';
+import type { ReadAround } from './read-place.ts';
 import { LOOSE, readable } from './readable.ts';
 import type { Loose } from './readable.ts';
 import { clothBase, UNITS, wireOpening, wireProposalHead, wireRoom } from './wire-job.ts';
@@ -32,15 +34,15 @@ interface Found {
 const NARROW = 12 * TICKS_PER_INCH;
 const WIDE = 140 * TICKS_PER_INCH;
 
-/** Faults and warnings of a job file beyond its schema. `given` may be anything. */
-export function checkJob(given: unknown): Found {
+/** Faults and warnings of a job file beyond its schema. `given` may be anything; `around` is of one room alone. */
+export function checkJob(given: unknown, around: ReadAround = READ_ALONE): Found {
   const job = LOOSE.safeParse(given);
   if (!job.success) return { faults: [], warnings: [] };
   const tools = new CheckTools(UNITS.find((each) => each === job.data['units']) ?? 'in');
   readCloth(tools, listOf(job.data['cloth']));
   tools.tellTwice(listOf(job.data['rooms']), 'rooms', 'name');
   listOf(job.data['rooms']).forEach((room, index) => {
-    readRoom(tools, room, at('rooms', index));
+    readRoom(tools, room, at('rooms', index), around);
   });
   checkHead(tools, job.data['proposal']);
   checkCutting(tools, job.data['cutting'], listPaths(job.data['rooms']));
@@ -138,16 +140,16 @@ const OPENING_SHAPE = { width, height, sill, at: left };
 /** What every treatment has, whatever its kind. */
 const { face, stacks } = wirePanels.shape;
 const TREATMENT_SHAPE = { face, stacks };
-const PATTERN_SHAPE = { pattern: wirePanels.shape.pattern };
 
-function readRoom(tools: CheckTools, item: unknown, path: string): void {
+function readRoom(tools: CheckTools, item: unknown, path: string, around: ReadAround): void {
   const room = LOOSE.safeParse(item);
   if (!room.success) return;
   const openings = listOf(room.data['openings']);
   tools.tellTwice(openings, at(path, 'openings'), 'name');
   const ceiling = tools.length(readable(ROOM_SHAPE, room.data).ceiling, at(path, 'ceiling'));
   warnOverlapping(tools, openings, at(path, 'openings'));
-  const patternLevel = firstLevel(openings, tools.unit);
+  const treatments = openings.flatMap((opening) => listOf(LOOSE.safeParse(opening).data?.['treatments']));
+  const patternLevel = around.patternLevel ?? firstLevel(treatments, ceiling, tools.unit);
   openings.forEach((opening, index) => {
     readOpening(tools, opening, at(at(path, 'openings'), index), { ceiling, patternLevel });
   });
@@ -172,19 +174,6 @@ function warnOverlapping(tools: CheckTools, openings: readonly unknown[], path: 
           at(at(path, span.index), 'at'),
           `It lies over ${at(path, before.index)}: one of the two was measured from another place.`,
         );
-}
-
-/** What is wrong with it is told where it stands. */
-function firstLevel(openings: readonly unknown[], unit: LengthUnit): Ticks | null {
-  for (const opening of openings)
-    for (const item of listOf(LOOSE.safeParse(opening).data?.['treatments'])) {
-      const treatment = LOOSE.safeParse(item);
-      if (!treatment.success || treatment.data['kind'] !== 'panels') continue;
-      const level = readable(PATTERN_SHAPE, treatment.data).pattern?.level;
-      const parsed = level === undefined ? null : parseLength(String(level), unit);
-      if (parsed?.ok) return parsed.ticks;
-    }
-  return null;
 }
 
 type CheckedRoom = Pick<CheckedPlace, 'ceiling' | 'patternLevel'>;
@@ -218,8 +207,9 @@ function readOpening(tools: CheckTools, item: unknown, path: string, room: Check
     const where = at(at(path, 'treatments'), index);
     checkStacks(tools, treatment.data, where);
     checkInsideMount(tools, treatment.data, where, wide);
-    if (treatment.data['kind'] === 'panels')
-      checkPanelsFile(tools, treatment.data, where, { ...room, sill: sillHeight, width: wide, height: high });
+    const place = { ...room, sill: sillHeight, width: wide, height: high };
+    checkPattern(tools, treatment.data, where, place);
+    if (treatment.data['kind'] === 'panels') checkPanelsFile(tools, treatment.data, where, place);
   });
 }
 

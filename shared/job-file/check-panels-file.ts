@@ -38,7 +38,6 @@ export function checkPanelsFile(tools: CheckTools, item: Loose, path: string, pl
   checkHang(tools, panels, item, path, place);
   checkBay(tools, panels, item, path);
   checkMake(tools, panels, path);
-  checkPattern(tools, panels, path, place);
   checkRod(tools, item, path);
   warnPanelsPlace(tools, item, path, place);
   warnUnlikely(tools, panels, path, { rod, length, overlap, ceiling: place.ceiling });
@@ -122,38 +121,6 @@ function checkHang(tools: CheckTools, panels: PanelsParts, item: Loose, path: st
     tools.warn(
       at(where, 'fixing'),
       `The floor is uneven by ${tools.say(Math.max(...readings) - least)}: the shortest reading is taken; hem each width to the floor.`,
-    );
-}
-
-/** One level a room (common practice): whoever follows it has to find it, and know how high the heading hangs. */
-function checkPattern(tools: CheckTools, panels: PanelsParts, path: string, place: CheckedPlace): void {
-  const { pattern } = panels;
-  if (!pattern) return;
-  const where = at(path, 'pattern');
-  const level = tools.length(pattern.level, at(where, 'level'));
-  tools.length(pattern.motif, at(where, 'motif'));
-  if (pattern.place !== 'level') {
-    if (pattern.level !== undefined)
-      tools.fault(at(where, 'level'), `is given for a pattern at the ${pattern.place}`, 'give "place": "level"');
-    return;
-  }
-  if (level === null && place.patternLevel === null)
-    tools.fault(
-      at(where, 'level'),
-      'is missing, and no other treatment of the room gives one',
-      'give the height of the motif above the floor',
-    );
-  if (level !== null && place.patternLevel !== null && level !== place.patternLevel)
-    tools.warn(
-      at(where, 'level'),
-      `${tools.say(level)} is not the ${tools.say(place.patternLevel)} of the room's first patterned treatment: one level a room looks right.`,
-    );
-  const known = panels.hang !== undefined || (place.sill !== null && place.height !== null);
-  if (!known && !(panels.mount?.where === 'ceiling' && place.ceiling !== null))
-    tools.fault(
-      at(where, 'place'),
-      'follows the level of the room, but how high the heading hangs is not known',
-      'give the sill of the opening from the floor, or "hang" with the height of the fixing',
     );
 }
 

@@ -12,7 +12,8 @@ import { EXAMPLE_RATES } from './example-rates.ts';
 import { toCloth } from './read-cloth.ts';
 import { EMPTY_PRICE_BOOK, readPractice, readPriceBook } from './read-practice.ts';
 import { optionalLength } from './read-length.ts';
-import { readPlace } from './read-place.ts';
+import { READ_ALONE, readPlace } from './read-place.ts';
+import type { ReadAround } from './read-place.ts';
 import { readTreatment } from './read-treatment.ts';
 import { tellFaults } from './tell-faults.ts';
 import { readCutting } from './wire-cutting.ts';
@@ -35,8 +36,11 @@ export function readJobText(text: string): ReadJob {
   return readJob(given);
 }
 
-/** Reads a parsed job file. On failure every fault is told, in the order of the file's schema and then of its sense. */
-export function readJob(given: unknown): ReadJob {
+/**
+ * Reads a parsed job file. On failure every fault is told, in the order of the file's schema and then of its sense. `around`
+ * is of one room alone, where not all of it is given.
+ */
+export function readJob(given: unknown, around: ReadAround = READ_ALONE): ReadJob {
   if (typeof given !== 'object' || given === null || Array.isArray(given))
     return {
       ok: false,
@@ -45,10 +49,10 @@ export function readJob(given: unknown): ReadJob {
       ],
     };
   const structure = wireJob.safeParse(given);
-  const sense = checkJob(given);
+  const sense = checkJob(given, around);
   const faults = [...(structure.success ? [] : tellFaults(structure.error, wireJob, given)), ...sense.faults];
   if (!structure.success || faults.length > 0) return { ok: false, faults: withoutTwins(faults), given };
-  return { ok: true, job: toJob(structure.data), warnings: sense.warnings };
+  return { ok: true, job: toJob(structure.data, around), warnings: sense.warnings };
 }
 
 /** One place may be wrong by the schema and by its sense: it is told once. */
@@ -75,7 +79,7 @@ function tellSyntax(text: string, message: string): Fault {
   };
 }
 
-function toJob(wire: WireJob): Job {
+function toJob(wire: WireJob, around: ReadAround): Job {
   const unit = wire.units;
   const practice = readPractice(wire.practice, defaultPractice(unit), unit);
   const cloth = (wire.cloth ?? []).map((each) => toCloth(each, unit));
@@ -91,7 +95,7 @@ function toJob(wire: WireJob): Job {
     priceBook: toPriceBook(wire.priceBook, unit),
     cloth,
     cutting: readCutting(wire.cutting, unit),
-    rooms: wire.rooms.map((room, index) => toRoom(room, at('rooms', index), practice, unit, families)),
+    rooms: wire.rooms.map((room, index) => toRoom(room, at('rooms', index), practice, unit, families, around)),
   };
 }
 
@@ -124,6 +128,7 @@ function toRoom(
   practice: Practice,
   unit: LengthUnit,
   families: ReadonlyMap<string, FaceFamily>,
+  around: ReadAround,
 ): Room {
   return {
     name: wire.name,
@@ -151,7 +156,7 @@ function toRoom(
             at(at(here, 'treatments'), order),
             practice,
             unit,
-            readPlace(wire, opening, unit),
+            readPlace(wire, opening, unit, around),
             families.get(treatment.face) ?? null,
           ),
         ),

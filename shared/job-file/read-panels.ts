@@ -1,12 +1,13 @@
 /** Panels of the wire form as the engines take them: finished length and rod face found where they were not given. */
 import { HANG_SETTINGS, piecesOf } from '../treatments/panels.ts';
-import type { Bay, Hang, PanelsTreatment, PatternPlace } from '../treatments/panels.ts';
+import type { Bay, Hang, PanelsTreatment } from '../treatments/panels.ts';
 import type { TreatmentBase } from '../treatments/treatment-base.ts';
 import { lengthFrom, ticks, ticksPer } from '../length.ts';
 import type { LengthUnit, Ticks } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import type { FaceFamily } from '../words.ts';
 import { readLength, readThousandths } from './read-length.ts';
+import { readPattern, topOfMount } from './read-pattern.ts';
 import type { ReadPlace } from './read-place.ts';
 import { settlePractice } from './settle-practice.ts';
 import type { WirePanels } from './wire-panels.ts';
@@ -53,28 +54,9 @@ export function readPanels(
   };
 }
 
-function readPattern(
-  wire: NonNullable<WirePanels['pattern']>,
-  unit: LengthUnit,
-  top: Ticks | null,
-  { patternLevel }: ReadPlace,
-): PatternPlace {
-  const own = wire.level === undefined ? patternLevel : readLength(wire.level, unit);
-  return {
-    place: wire.place,
-    motif: wire.motif === undefined ? null : readLength(wire.motif, unit),
-    level: wire.place === 'level' ? own : null,
-    top,
-  };
-}
-
 /** Top of the heading above the floor: from the fixing, from the ceiling, or from the rod over the frame. */
 function topOf(wire: WirePanels, hang: Hang | null, unit: LengthUnit, place: ReadPlace): Ticks | null {
-  if (hang !== null) return ticks(hang.fixing - hang.headingBelow);
-  if (wire.mount?.where === 'ceiling' && place.ceiling !== null) return place.ceiling;
-  if (place.sill === null || place.height === null) return null;
-  const above = wire.mount?.above === undefined ? 0 : readLength(wire.mount.above, unit);
-  return ticks(place.sill + place.height + above);
+  return hang === null ? topOfMount(wire.mount, unit, place) : ticks(hang.fixing - hang.headingBelow);
 }
 
 /** One number stands for each side that has a return; a single panel has its one on the left. */

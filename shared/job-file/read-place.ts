@@ -1,6 +1,7 @@
 /** What a treatment has to know of the place where it hangs, to be read: lengths of the room and of its opening. */
 import type { LengthUnit, Ticks } from '../length.ts';
 import { readLength } from './read-length.ts';
+import { levelOf } from './read-pattern.ts';
 import type { WireOpening, WireRoom } from './wire-job.ts';
 
 export interface ReadPlace {
@@ -11,21 +12,34 @@ export interface ReadPlace {
   readonly patternLevel: Ticks | null;
 }
 
-export function readPlace(room: WireRoom, opening: WireOpening, unit: LengthUnit): ReadPlace {
+/** Of a part of a project that is read by itself: what the rest of its room says. */
+export interface ReadAround {
+  /** The level of the room's pattern, above the floor. */
+  readonly patternLevel: Ticks | null;
+}
+
+export const READ_ALONE: ReadAround = { patternLevel: null };
+
+export function readPlace(room: WireRoom, opening: WireOpening, unit: LengthUnit, around: ReadAround): ReadPlace {
   const length = (value: number | string | null | undefined): Ticks | null =>
     value === undefined || value === null ? null : readLength(value, unit);
+  const ceiling = length(room.ceiling);
   return {
     sill: length(opening.sill),
     height: length(opening.height),
-    ceiling: length(room.ceiling),
-    patternLevel: length(levelOfRoom(room)),
+    ceiling,
+    patternLevel: around.patternLevel ?? levelOfRoom(room, ceiling, length),
   };
 }
 
-/** The first level that a treatment of the room gives: the others follow it. */
-function levelOfRoom(room: WireRoom): number | string | undefined {
+/** The first level that a treatment of the room gives, whatever its kind: the others follow it. */
+function levelOfRoom(
+  room: WireRoom,
+  ceiling: Ticks | null,
+  length: (value: number | string) => Ticks | null,
+): Ticks | null {
   const levels = room.openings.flatMap(({ treatments }) =>
-    treatments.flatMap((each) => (each.kind === 'panels' ? [each.pattern?.level] : [])),
+    treatments.map(({ pattern }) => levelOf(pattern, ceiling, length)),
   );
-  return levels.find((level) => level !== undefined);
+  return levels.find((level) => level !== null) ?? null;
 }

@@ -57,6 +57,7 @@ export function readPractice(given: WirePractice | undefined, under: Practice, u
     leastFullness: byHeading((heading) => ratio(given.leastFullness?.[heading], under.leastFullness[heading])),
     widthRounding: given.widthRounding ?? under.widthRounding,
     repeatRule: given.repeatRule ?? under.repeatRule,
+    seamMatch: given.seamMatch ?? under.seamMatch,
     orderFrom: given.orderFrom ?? under.orderFrom,
     orderExtra: given.orderExtra ?? under.orderExtra,
     orderStep: length(given.orderStep, under.orderStep),

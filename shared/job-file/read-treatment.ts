@@ -1,10 +1,11 @@
 /** One treatment of the wire form as the engines take it. Its faults have been told before. */
 import { exhaustive } from '../fault.ts';
 import type { Treatment } from '../treatments/treatment.ts';
-import type { LengthUnit } from '../length.ts';
+import type { LengthUnit, Ticks } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import type { FaceFamily } from '../words.ts';
 import { readPanels } from './read-panels.ts';
+import { readPattern, topOfMount } from './read-pattern.ts';
 import type { ReadPlace } from './read-place.ts';
 import { readPractice } from './read-practice.ts';
 import { seamCornice, seamValance } from './seam-flat.ts';
@@ -34,6 +35,7 @@ export function readTreatment(
     practice: own,
     stacks: readStacks(wire.stacks, wire.face),
     face: wire.face,
+    pattern: wire.pattern ? readPattern(wire.pattern, unit, topOf(wire, unit, place), place) : null,
     decision: wire.decision ?? null,
   };
   switch (wire.kind) {
@@ -53,5 +55,16 @@ export function readTreatment(
       return readShowerCurtain(wire, base, own.showerCurtain, unit);
     default:
       return exhaustive(wire);
+  }
+}
+
+/** The finished top above the floor, where the mount tells it; panels may know better from their fixing. */
+function topOf(wire: WireTreatment, unit: LengthUnit, place: ReadPlace): Ticks | null {
+  switch (wire.kind) {
+    case 'bed-skirt':
+    case 'shower-curtain':
+      return null;
+    default:
+      return topOfMount(wire.mount, unit, place);
   }
 }

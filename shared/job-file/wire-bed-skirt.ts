@@ -12,6 +12,7 @@ import type { BedSkirtPractice, BedSkirtTreatment } from '../treatments/bed-skir
 import type { TreatmentBase } from '../treatments/treatment-base.ts';
 import { readLength, readThousandths } from './read-length.ts';
 import { fault, wireChoice, wireFlag, wireFullness, wireLength, wireName } from './wire-fields.ts';
+import { patternField } from './wire-pattern.ts';
 import { readLengths, setting, wireLengths } from './wire-settings.ts';
 
 export const wireBedSkirtPractice = z
@@ -49,6 +50,7 @@ export const bedSkirtFields = {
     .optional()
     .describe('Of a tailored skirt, all sides together.'),
   deck: wireName.nullish().describe('Id of the platform cloth. Not given: none, it hangs by hook and loop tape.'),
+  ...patternField,
 };
 export type WireBedSkirtFields = z.infer<z.ZodObject<typeof bedSkirtFields>>;
 

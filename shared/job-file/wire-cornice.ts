@@ -8,6 +8,7 @@ import type { CornicePractice } from '../treatments/cornice-practice.ts';
 import type { CorniceTreatment } from '../treatments/cornice.ts';
 import { readLength } from './read-length.ts';
 import { wireLength, wireName } from './wire-fields.ts';
+import { patternField } from './wire-pattern.ts';
 import { readLengths, wireLengths } from './wire-settings.ts';
 import { boardChoices, optionalLength, readBoardChoices, readTop, topFields } from './wire-top-treatment.ts';
 
@@ -23,6 +24,7 @@ export const corniceFields = {
     .nullish()
     .describe('Length of a shaped lower edge of the face along its template. Not given: straight.'),
   topWelt: wireName.nullish().describe('Cloth id of a welt along the top edge.'),
+  ...patternField,
 };
 export type WireCorniceFields = z.infer<z.ZodObject<typeof corniceFields>>;
 

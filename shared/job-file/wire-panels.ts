@@ -1,10 +1,11 @@
 /** Panels under a heading, as a job file writes them. */
 import * as z from 'zod';
-import { HANG_ENDS, PATTERN_PLACES } from '../treatments/panels.ts';
+import { HANG_ENDS } from '../treatments/panels.ts';
 import { RODS } from '../treatments/rods.ts';
 import { ARRANGEMENTS, HEADINGS, MOUNTS } from '../words.ts';
 import { wireDecision } from './wire-decision.ts';
 import { fault, wireChoice, wireFlag, wireFullness, wireLength, wireName } from './wire-fields.ts';
+import { patternField } from './wire-pattern.ts';
 import { wirePractice } from './wire-practice.ts';
 import { wireQuantity, wireStacks } from './wire-stacks.ts';
 
@@ -42,18 +43,6 @@ const wireBand = z.strictObject({
   edge: wireChoice(['leading', 'hem', 'both-sides']),
   cloth: wireName.describe('The id of a face or contrast cloth.'),
   width: wireLength.describe('Finished width of the strip.'),
-});
-
-const wirePattern = z.strictObject({
-  place: wireChoice(PATTERN_PLACES).describe(
-    'A whole motif at the top or at the hem, its middle in the middle of the drop, or at the level of the room.',
-  ),
-  level: wireLength
-    .optional()
-    .describe('Middle of the motif above the floor; not given: as another treatment of the room has it.'),
-  motif: wireLength
-    .optional()
-    .describe('From the start of the repeat to the middle of the motif; else half the repeat.'),
 });
 
 export const wirePanels = z.strictObject({
@@ -102,7 +91,7 @@ export const wirePanels = z.strictObject({
     .optional()
     .describe("The cloth's weighted edge is the hem: it runs sideways, with no hem of its own."),
   bands: z.array(wireBand).max(6).optional().describe('Strips of another cloth along an edge.'),
-  pattern: wirePattern.optional().describe('Where a whole motif stands, on cloth with a repeat.'),
+  ...patternField,
   pleatToPattern: wireFlag()
     .optional()
     .describe('Pleat and space together are the repeat across, divided by a whole number.'),

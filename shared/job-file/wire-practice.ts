@@ -1,6 +1,6 @@
 /** The practice and the price book as a job file writes them: partial overrides of documented defaults. */
 import * as z from 'zod';
-import { FULLNESS_BASES, ORDER_BASES, ORDER_EXTRAS, REPEAT_RULES, WIDTH_ROUNDINGS } from '../practice.ts';
+import { FULLNESS_BASES, ORDER_BASES, ORDER_EXTRAS, REPEAT_RULES, SEAM_MATCHES, WIDTH_ROUNDINGS } from '../practice.ts';
 import {
   CENTIMETRE_NUMBERS,
   INCH_NUMBERS,
@@ -139,6 +139,11 @@ export const wirePractice = z
       wireChoice(REPEAT_RULES),
       'Cuts up to whole repeats, or one repeat added to each cut.',
       'whole',
+    ),
+    seamMatch: setting(
+      wireChoice(SEAM_MATCHES),
+      'Joined widths of patterned panels bring all that is usable, or whole repeats across, so that their seams read on.',
+      'usable',
     ),
     orderFrom: setting(
       wireChoice(ORDER_BASES),

@@ -2,6 +2,7 @@
 import * as z from 'zod';
 import { CURRENCIES } from '../money.ts';
 import { ADVICE_LEVELS } from '../result.ts';
+import { PATTERN_PLACES } from '../treatments/pattern-place.ts';
 import { TREATMENT_KINDS } from '../treatments/treatment.ts';
 import { CLOTH_ROLES, LINE_KINDS, TIERS } from '../words.ts';
 import { UNITS } from './wire-job.ts';
@@ -41,6 +42,19 @@ const takeoff = z.strictObject({
     .optional()
     .describe('The order piece by piece where it is more than a whole piece of the cloth; not given: it comes in one.'),
   grams: z.number(),
+  pattern: z
+    .strictObject({
+      place: z.enum(PATTERN_PLACES),
+      level: z.number().optional().describe('Middle of the motif above the floor, one for the room.'),
+      motifBelow: z.number().describe('Middle of the motif below the finished top; negative above it.'),
+      cutsBegin: z.number().describe('Where in the repeat the level cuts begin.'),
+      widthAboutMotif: z
+        .number()
+        .optional()
+        .describe('The widest cut of one width with a motif in its middle, where one is centred.'),
+    })
+    .optional()
+    .describe('Of a face whose pattern is placed.'),
 });
 
 const readings = z.strictObject({

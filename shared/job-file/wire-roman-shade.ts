@@ -18,6 +18,7 @@ import type { TreatmentBase } from '../treatments/treatment-base.ts';
 import { MOUNTS } from '../words.ts';
 import { readLength, readThousandths } from './read-length.ts';
 import { fault, wireChoice, wireFlag, wireFullness, wireLength } from './wire-fields.ts';
+import { patternField } from './wire-pattern.ts';
 import { readLengths, setting, wireLengths } from './wire-settings.ts';
 
 export const wireRomanShadePractice = z
@@ -120,6 +121,7 @@ export const romanShadeFields = {
     ),
   control: wireChoice(['left', 'right']).optional(),
   valance: z.strictObject({ depth: wireLength }).nullish().describe('A valance of its own, by its finished depth.'),
+  ...patternField,
 };
 export type WireRomanShadeFields = z.infer<z.ZodObject<typeof romanShadeFields>>;
 

@@ -6,6 +6,7 @@ import type { ShowerCurtainPractice, ShowerCurtainTreatment, ShowerLiner } from 
 import type { TreatmentBase } from '../treatments/treatment-base.ts';
 import { readLength } from './read-length.ts';
 import { fault, wireChoice, wireLength, wireName } from './wire-fields.ts';
+import { patternField } from './wire-pattern.ts';
 import { readLengths, wireLengths } from './wire-settings.ts';
 
 export const wireShowerCurtainPractice = z.strictObject(wireLengths(SHOWER_LENGTHS)).partial();
@@ -30,6 +31,7 @@ export const showerCurtainFields = {
     })
     .nullish()
     .describe("Hangs on the curtain's rings. Not given: none."),
+  ...patternField,
 };
 export type WireShowerCurtainFields = z.infer<z.ZodObject<typeof showerCurtainFields>>;
 

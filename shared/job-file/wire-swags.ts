@@ -8,6 +8,7 @@ import { SWAG_STYLES } from '../treatments/swags.ts';
 import type { SwagsTreatment, Tail } from '../treatments/swags.ts';
 import { readLength } from './read-length.ts';
 import { fault, wireChoice, wireFlag, wireFullness, wireLength, wireName, wireShare } from './wire-fields.ts';
+import { patternField } from './wire-pattern.ts';
 import { readLengths, setting, wireLengths } from './wire-settings.ts';
 import { boardChoices, optionalRatio, readBoardChoices, readTop, topFields, wireCount } from './wire-top-treatment.ts';
 
@@ -61,6 +62,7 @@ export const swagsFields = {
     .nullish()
     .describe('Between the swags.'),
   contrast: wireName.nullish().describe('Cloth id that lines the tails and shows on their face.'),
+  ...patternField,
 };
 export type WireSwagsFields = z.infer<z.ZodObject<typeof swagsFields>>;
 

@@ -9,6 +9,7 @@ import { PLEAT_PLACES, VALANCE_STYLES } from '../treatments/valance.ts';
 import type { BoardHang, RodHang, ValanceTreatment } from '../treatments/valance.ts';
 import { readLength, readThousandths } from './read-length.ts';
 import { fault, wireChoice, wireFlag, wireFullness, wireLength } from './wire-fields.ts';
+import { patternField } from './wire-pattern.ts';
 import { readLengths, setting, wireLengths } from './wire-settings.ts';
 import {
   boardChoices,
@@ -63,6 +64,7 @@ export const valanceFields = {
   scallops: wireCount('scallops', 1, 500).nullish().describe('Not given: by their usual width.'),
   scallopDepth: wireLength.optional().describe('From the lowest point of a scallop to its point against the next.'),
   puffs: wireCount('puffs', 1, 500).nullish().describe('Of a balloon. Not given: by their usual width.'),
+  ...patternField,
 };
 export type WireValanceFields = z.infer<z.ZodObject<typeof valanceFields>>;
 

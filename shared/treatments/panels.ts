@@ -38,8 +38,6 @@ export interface PanelsTreatment extends TreatmentBase {
   readonly header: Ticks;
   /** Covers the lower part of the window alone. */
   readonly cafe: boolean;
-  /** Where a whole motif stands; null lets the pattern fall as it falls, all widths alike. */
-  readonly pattern: PatternPlace | null;
   /** Pleat and space together are a whole part of the repeat across. */
   readonly pleatToPattern: boolean;
   /** What hooks hang on; null where nobody said: rings, on a wall. */
@@ -48,19 +46,6 @@ export interface PanelsTreatment extends TreatmentBase {
   readonly motor: 'left' | 'right' | null;
   /** The selvage of the cloth is weighted and hangs as the hem: it runs sideways and has no other. */
   readonly weightedEdge: boolean;
-}
-
-export const PATTERN_PLACES = ['top', 'hem', 'middle', 'level'] as const;
-
-/** The motif that is placed: at the top or the hem a whole one, else its middle. */
-export interface PatternPlace {
-  readonly place: (typeof PATTERN_PLACES)[number];
-  /** From the start of the repeat to the middle of the motif; null: half the repeat is taken. */
-  readonly motif: Ticks | null;
-  /** The room's level, from the floor to the middle of the motif; null at other places. */
-  readonly level: Ticks | null;
-  /** Top of the heading above the floor; null when unknown. */
-  readonly top: Ticks | null;
 }
 
 /** Where the hem ends; the last three are on the floor, deeper and deeper. */

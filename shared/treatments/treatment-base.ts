@@ -3,6 +3,7 @@ import type { Decision } from '../cutting.ts';
 import type { Ticks } from '../length.ts';
 import type { Practice } from '../practice.ts';
 import type { MountPlace, Tier } from '../words.ts';
+import type { PatternPlace } from './pattern-place.ts';
 
 /** One stack: the face and the layers behind it, room to street. `behind` empty is unlined. */
 export interface StackIds {
@@ -27,6 +28,8 @@ export interface TreatmentBase {
   readonly stacks: Readonly<Partial<Record<Tier, StackIds>>>;
   /** Cloth id of the face unless a stack names another. */
   readonly face: string;
+  /** Where a whole motif stands; null lets the pattern fall as it falls, all widths alike. */
+  readonly pattern: PatternPlace | null;
   /** What the client accepted; null while nothing is said. */
   readonly decision?: Decision | null;
 }

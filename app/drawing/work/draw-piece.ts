@@ -171,6 +171,8 @@ function penOf(each: PieceLine, style: SheetStyle): Style {
       return { stroke: 'pencil', strokeWidth: hair, dash: [hair * 2, hair * 2] };
     case 'rib':
       return { stroke: 'pencil', strokeWidth: hair * 1.6 };
+    case 'motif':
+      return { stroke: 'ink', strokeWidth: hair, dash: [hair * 8, hair * 2.5, hair * 0.1, hair * 2.5], cap: 'round' };
     case 'edge':
       return { stroke: 'ink', strokeWidth: hair * 1.2 };
   }

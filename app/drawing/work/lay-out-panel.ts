@@ -2,6 +2,7 @@
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { TakeoffLine } from '#shared/result.ts';
 import { countPoints } from '#app/estimating/heading-points.ts';
+import { joinedFace } from '#app/estimating/join-repeats.ts';
 import type { HeadingPoints } from '#app/estimating/heading-points.ts';
 import { sidesOfPanels, unlikePanels } from '#app/estimating/panel-sides.ts';
 import type { PanelSides } from '#app/estimating/panel-sides.ts';
@@ -27,7 +28,8 @@ export function layOutPanels(given: WorkGiven<PanelsTreatment>, face: TakeoffLin
   const panels = given.treatment;
   const { practice, pieces } = panels;
   const cloth = given.clothOf(face.cloth);
-  const usable = cloth?.usableWidth ?? 0;
+  // Narrower than the cloth where its seams fall on whole repeats.
+  const usable = (cloth?.role === 'face' ? joinedFace(panels, cloth) : cloth)?.usableWidth ?? 0;
   const halves = face.halfWidths;
   const each = halves === null ? 0 : halves / pieces;
   const joins = halves === null ? 0 : Math.max(0, (each + (each % 2)) / 2 - 1);

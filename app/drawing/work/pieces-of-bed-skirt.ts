@@ -164,6 +164,7 @@ function layerPieces(given: Given, sheet: BedSkirtSheet): readonly WorkPiece[] {
       says: [`${nameOf(given, layer.cloth)}, ${layer.joined} joined ${layer.railroaded ? 'sideways' : 'end to end'}`],
       width: usable,
       height: layer.cutDrop,
+      ...(layer.layer === 0 ? { face: {} } : {}),
       chains: [whole('bottom', usable, given.say), whole('left', layer.cutDrop, given.say)],
     };
   });

@@ -60,6 +60,7 @@ function facePiece(given: Given, sheet: CorniceSheet): WorkPiece {
     says: [[name, ...sayQuantity(cornice.quantity)].join('; ')],
     width,
     height: length,
+    face: { middle: turned + cornice.returns.left + cornice.width / 2 },
     zones: [
       { x: 0, y: 0, width, height: turned, is: 'turn' },
       { x: 0, y: turned + cornice.finishedLength, width, height: turned, is: 'turn' },

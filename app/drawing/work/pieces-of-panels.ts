@@ -105,6 +105,7 @@ function oneCut(given: Given, face: TakeoffLine): WorkPiece {
     ],
     width,
     height,
+    face: {},
     zones,
     lines,
     chains: [

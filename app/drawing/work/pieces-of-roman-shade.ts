@@ -1,6 +1,7 @@
 /** A Roman shade on the table: the face as cut, its back with every ring, row and rib, its valance, returns and board. */
 import type { RomanShadeTreatment } from '#shared/treatments/roman-shade.ts';
 import type { LayerSheet, PieceSheet, RomanShadeSheet } from '#app/estimating/roman-shade/roman-shade-sheet.ts';
+import { topOfShade } from '#app/estimating/roman-shade/top-of-shade.ts';
 import type { WorkGiven } from '../draw-work-sheet.ts';
 import { readSheet } from '../read-sheet.ts';
 import { chainOf, linksBetween, whole } from './chain-of.ts';
@@ -45,6 +46,7 @@ function facePiece(given: Given, sheet: RomanShadeSheet, face: LayerSheet): Work
   const side = added / 2;
   const body = bodyOf(sheet, shade);
   const spare = Math.max(0, cutLength - body);
+  const top = Math.min(spare, topOfShade(shade, given.made.stack.behind.length > 0));
   return {
     title: 'Face, flat as cut',
     says: [
@@ -59,6 +61,7 @@ function facePiece(given: Given, sheet: RomanShadeSheet, face: LayerSheet): Work
     ],
     width: cutWidth,
     height: cutLength,
+    face: {},
     zones: [
       { x: 0, y: 0, width: side, height: cutLength, is: 'turn' },
       { x: cutWidth - side, y: 0, width: side, height: cutLength, is: 'turn' },
@@ -91,11 +94,9 @@ function facePiece(given: Given, sheet: RomanShadeSheet, face: LayerSheet): Work
       chainOf(
         'left',
         [
-          {
-            length: body,
-            says: BODY_WORDS[shade.style],
-          },
-          { length: spare, says: 'top and hem' },
+          { length: top, says: 'top' },
+          { length: body, says: BODY_WORDS[shade.style] },
+          { length: spare - top, says: 'hem' },
         ],
         given.say,
       ),
@@ -187,6 +188,7 @@ function valancePiece(given: Given, sheet: RomanShadeSheet, piece: PieceSheet): 
     says: finished === null ? [] : [`made ${given.say(finished.width)} × ${given.sayUnit(finished.depth)} deep`],
     width: piece.cutWidth,
     height: piece.cutLength,
+    face: { of: 'own-valance' },
     chains: [whole('bottom', piece.cutWidth, given.say), whole('left', piece.cutLength, given.say)],
   };
 }

@@ -43,6 +43,7 @@ function flatPiece(given: Given, sheet: ShowerCurtainSheet): WorkPiece {
     ],
     width,
     height,
+    face: {},
     zones: [
       { x: 0, y: 0, width, height: hems.top, is: 'turn' },
       { x: 0, y: hems.top + body, width, height: hems.bottom, is: 'turn' },

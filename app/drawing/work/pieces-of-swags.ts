@@ -119,6 +119,7 @@ function swagPiece(given: Given, sheet: SwagsSheet): WorkPiece {
     ],
     width: flat.width,
     height: flat.depth,
+    face: {},
     outline: points,
     lines: [...folds, grainLine],
     chains: [

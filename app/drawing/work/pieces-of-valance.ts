@@ -65,6 +65,7 @@ function flatPiece(given: Given, sheet: ValanceSheet): WorkPiece {
     says: [[name, saySeams(sheet), ...sayQuantity(valance.quantity)].filter((part) => part !== '').join('; ')],
     width: cutWidth,
     height: cutLength,
+    face: { middle: middleOf(given, sheet) },
     zones: [...sideZones(given, sheet), ...marks.zones],
     lines: [...lines, ...seamLines(sheet), ...marks.lines],
     dots: marks.dots,
@@ -77,10 +78,17 @@ function flatPiece(given: Given, sheet: ValanceSheet): WorkPiece {
   };
 }
 
+/** Of the front, which is not that of the cut where the returns differ. */
+function middleOf({ treatment }: Given, { cutWidth }: ValanceSheet): number {
+  const { left, right } = treatment.returns;
+  return (cutWidth + left - right) / 2;
+}
+
 function saySeams(sheet: ValanceSheet): string {
   const { seamed } = sheet;
   if (seamed === null || seamed.whole === 0) return '';
-  return `${seamed.whole === 1 ? 'one whole width' : `${seamed.whole} whole widths`} in the middle, equal side pieces`;
+  const whole = sheet.aboutMotif ? 'width about a motif' : 'whole width';
+  return `${seamed.whole === 1 ? `one ${whole}` : `${seamed.whole} ${sheet.aboutMotif ? 'widths' : 'whole widths'}`} in the middle, equal side pieces`;
 }
 
 function seamLines(sheet: ValanceSheet): readonly PieceLine[] {

@@ -6,9 +6,9 @@ export interface PiecePoint {
   readonly y: number;
 }
 
-/** `seam` and `edge` of finished cloth, `fold` and `stitch` lines, `rib` of a shade. */
+/** `seam` and `edge` of finished cloth, `fold` and `stitch` lines, `rib` of a shade, middle of a placed `motif`. */
 export interface PieceLine {
-  readonly is: 'seam' | 'edge' | 'fold' | 'stitch' | 'rib';
+  readonly is: 'seam' | 'edge' | 'fold' | 'stitch' | 'rib' | 'motif';
   readonly from: PiecePoint;
   readonly to: PiecePoint;
 }
@@ -41,6 +41,8 @@ export interface WorkPiece {
   readonly says: readonly string[];
   readonly width: number;
   readonly height: number;
+  /** The face as it is cut, from its top edge: `middle` is that of the front, where it is not that of the cut. */
+  readonly face?: { readonly middle?: number; readonly of?: 'own-valance' };
   /** Outline where it is no rectangle; empty where the picture draws its own. */
   readonly outline?: readonly PiecePoint[];
   readonly zones?: readonly PieceZone[];

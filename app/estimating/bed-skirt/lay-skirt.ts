@@ -8,6 +8,7 @@ import { areaOf } from '#shared/weight.ts';
 import type { CutGroup } from '../cut-group.ts';
 import { layRows, layRun, lineOfRows, lineOfRun } from '../lay-rows.ts';
 import type { CutRow, LaidRows } from '../lay-rows.ts';
+import { placePattern } from '../place-pattern.ts';
 import { upToWhole } from '../round.ts';
 import type { DeckCut } from './cut-deck.ts';
 import { countStripWidths, runStrips } from './lay-strip.ts';
@@ -107,10 +108,13 @@ function stripGroups(skirt: BedSkirtTreatment, given: SkirtCloth, plain: Ticks, 
   const group = (name: string, count: number, phase: CutGroup['phase']): CutGroup[] =>
     count === 0 ? [] : [{ ...base, name, count: count * skirt.quantity, phase }];
   if (cloth.repeat === null) return group('skirt width', widths, 'any');
-  if (cloth.repeat.match === 'straight') return group('skirt width', widths, null);
+  const placed = layer === 0 ? placePattern(skirt, cloth, true) : null;
+  if (cloth.repeat.match === 'straight') return group('skirt width', widths, placed?.phase ?? null);
+  const { vertical } = cloth.repeat;
+  const starts = placed?.phase ?? 0;
   return [
-    ...group('skirt width, level', widths - dropped, 0),
-    ...group('skirt width, dropped', dropped, upToWhole(cloth.repeat.vertical, 2)),
+    ...group('skirt width, level', widths - dropped, starts),
+    ...group('skirt width, dropped', dropped, (starts + upToWhole(vertical, 2)) % vertical),
   ];
 }
 

@@ -9,6 +9,7 @@ import type { CorniceTreatment } from '#shared/treatments/cornice.ts';
 import { areaOf } from '#shared/weight.ts';
 import { billableWidths } from '../billable-widths.ts';
 import type { EstimateGiven, Labour } from '../estimate.ts';
+import { placePattern } from '../place-pattern.ts';
 import { upForShrinkage, upToWhole } from '../round.ts';
 import { adviseDepth, adviseOver, adviseSideways } from '../top-treatment/advise-top.ts';
 import { countBoardBrackets, coverBoard, coverPiece } from '../top-treatment/cover-board.ts';
@@ -17,12 +18,13 @@ import { cutWelt } from '../top-treatment/cut-welt.ts';
 import { finishTop } from '../top-treatment/finish-top.ts';
 import { halvesOf } from '../top-treatment/laid-widths.ts';
 import { addPieces } from '../top-treatment/lay-pieces.ts';
+import { layFlat } from '../top-treatment/lay-flat.ts';
 import { layWidths } from '../top-treatment/lay-widths.ts';
 import type { LaidLayer } from '../top-treatment/lay-widths.ts';
 import { seamWidths } from '../top-treatment/seam-widths.ts';
 import type { TopEstimate } from '../top-treatment/top-estimate.ts';
 import { addUp } from '../top-treatment/work-parcel.ts';
-import { boxOf, faceCut, finishedWidthOf, layerCut, weltAddends } from './measure-cornice.ts';
+import { boxOf, faceCut, finishedWidthOf, flatFace, layerCut, weltAddends } from './measure-cornice.ts';
 import type { CorniceBox, CorniceCut } from './measure-cornice.ts';
 import { workCornice } from './work-cornice.ts';
 
@@ -108,9 +110,13 @@ function layCut(
   const asked = ticks(addUp(cut.length));
   const plain = layer === 0 ? upForShrinkage(asked, practice.shrinkage) : asked;
   const run = ticks(addUp(cut.width));
-  const seamed = seamWidths(run, cloth.usableWidth, practice.seam);
   const name = layer === 0 ? 'cornice' : cloth.role;
-  const of = { name, layer, plain, upright: { by: 'seams' as const, total: run, seamed }, run, count: quantity };
+  const starts = layer === 0 ? (placePattern(cornice, cloth, true)?.phase ?? null) : null;
+  const upright =
+    layer === 0
+      ? layFlat(flatFace(cornice), cloth, cornice.pattern, practice.seam)
+      : { by: 'seams' as const, total: run, seamed: seamWidths(run, cloth.usableWidth, practice.seam) };
+  const of = { name, layer, plain, upright, run, count: quantity, starts };
   const laid = layWidths(cloth, of, practice);
   return { ...laid, parcel: { ...laid.parcel, grams: areaOf(run, asked) * massOf(cloth) * quantity } };
 }

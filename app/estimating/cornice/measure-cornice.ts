@@ -3,6 +3,8 @@ import type { BackCloth } from '#shared/cloth.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { CorniceTreatment } from '#shared/treatments/cornice.ts';
+import type { FlatFace } from '../top-treatment/lay-flat.ts';
+import { addUp } from '../top-treatment/work-parcel.ts';
 import type { Addend } from '../top-treatment/work-parcel.ts';
 
 /** The boards of one box. The face board covers the ends; the dust board lies between them, flush with the top. */
@@ -64,6 +66,11 @@ export function faceCut(cornice: CorniceTreatment): CorniceCut {
     { says: 'turned to the back', length: wrap },
   ]);
   return { ...cut, length: [...cut.length, { says: 'squaring', length: cornice.practice.squaring }] };
+}
+
+export function flatFace(cornice: CorniceTreatment): FlatFace {
+  const { left, right } = cornice.returns;
+  return { total: ticks(addUp(faceCut(cornice).width)), leftMore: left - right };
 }
 
 /** Lining covers the inside of the box; interlining lies under the face, over the padding, and is not turned. */

@@ -3,11 +3,15 @@ import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { RomanShadeTreatment } from '#shared/treatments/roman-shade.ts';
+import { centreMotif } from '../centre-motif.ts';
+import { placeMotif, placePattern } from '../place-pattern.ts';
+import type { PlacedPattern } from '../place-pattern.ts';
 import { upForShrinkage, upToWhole } from '../round.ts';
 import type { Say } from '../say.ts';
-import { pieceWidth } from './piece-width.ts';
+import { pieceCentred, pieceWidth } from './piece-width.ts';
 import type { PiecedWidth } from './piece-width.ts';
 import type { ShadeSize } from './size-shade.ts';
+import { topOfOwnValance } from './top-of-shade.ts';
 
 /** One term of a cut length, with its figures. */
 export interface Term {
@@ -22,6 +26,8 @@ export interface ShadePiece {
   readonly asked: Ticks;
   /** Before any repeat: made longer for what washing takes. */
   readonly plain: Ticks;
+  /** Where in the repeat it begins, where its pattern is placed. */
+  readonly starts?: Ticks;
 }
 
 export interface ReturnPieces {
@@ -62,14 +68,25 @@ function styleTerms(shade: RomanShadeTreatment, length: Ticks, follows: boolean)
 }
 
 /** The wash takes its share of the face alone: linings are bought shrunk. */
-function toPiece(pieced: PiecedWidth, terms: readonly Term[], shrinkage: number): ShadePiece {
+function toPiece(
+  pieced: PiecedWidth,
+  terms: readonly Term[],
+  shrinkage: number,
+  placed: PlacedPattern | null = null,
+): ShadePiece {
   const asked = ticks(terms.reduce((sum, each) => sum + each.length, 0));
-  return { pieced, terms, asked, plain: upForShrinkage(asked, shrinkage) };
+  const starts = placed === null ? {} : { starts: placed.phase };
+  return { pieced, terms, asked, plain: upForShrinkage(asked, shrinkage), ...starts };
 }
 
 /** Finished width of a valance of its own: it runs round the returns. */
 export function valanceWidth(shade: RomanShadeTreatment, size: ShadeSize): Ticks {
   return ticks(size.width + shade.returns.left + shade.returns.right);
+}
+
+/** Added to the finished width of the face, both sides. */
+export function addedWidth({ practice }: RomanShadeTreatment, lined: boolean): Ticks {
+  return lined ? practice.romanShade.linedWidth : practice.romanShade.unlinedWidth;
 }
 
 export function cutFace(
@@ -81,26 +98,54 @@ export function cutFace(
 ): ShadeCut {
   const own = shade.practice.romanShade;
   const { shrinkage } = shade.practice;
-  const added = lined ? own.linedWidth : own.unlinedWidth;
+  const added = addedWidth(shade, lined);
   const addedLength = lined ? own.linedLength : own.unlinedLength;
   const ends = shade.style === 'soft-fold' ? own.softFoldAdded : addedLength;
-  const pieced = pieceWidth(face, size.width, added, own, false);
+  const pieced = pieceFace(shade, face, size.width, added);
   const valance =
     shade.valance === null
       ? null
       : toPiece(
-          pieceWidth(face, valanceWidth(shade, size), added, own, false),
+          pieceFace(shade, face, valanceWidth(shade, size), added),
           [term(shade.valance.depth), term(own.valanceAdded)],
           shrinkage,
+          placeOnOwnValance(shade, face, lined),
         );
   return {
     cloth: face,
     layer: 0,
     added,
-    shade: toPiece(pieced, [...styleTerms(shade, size.length, true), term(ends)], shrinkage),
+    shade: toPiece(
+      pieced,
+      [...styleTerms(shade, size.length, true), term(ends)],
+      shrinkage,
+      placePattern(shade, face, lined),
+    ),
     valance,
     returns: cutReturns(shade, size, stack),
   };
+}
+
+/** With a motif in the middle where it is asked; `checkPlacement` has refused what no widths bring about. */
+function pieceFace(shade: RomanShadeTreatment, face: FaceCloth, finished: Ticks, added: Ticks): PiecedWidth {
+  const own = shade.practice.romanShade;
+  const centred = centreMotif(shade.pattern, face, own.seam);
+  const about = centred === null ? null : pieceCentred(face, finished, added, own, centred);
+  return about ?? pieceWidth(face, finished, added, own, false);
+}
+
+/** A valance of its own hangs smooth over the top of the shade: its motif stands as far below the same top. */
+export function placeOnOwnValance(
+  shade: RomanShadeTreatment,
+  face: Pick<Cloth, 'repeat'>,
+  lined: boolean,
+): PlacedPattern | null {
+  const { pattern, practice } = shade;
+  const placed = placePattern(shade, face, lined);
+  if (placed === null || pattern === null || face.repeat === null || shade.valance === null) return null;
+  const below = { ...pattern, place: 'level' as const, level: ticks(0 - placed.below), top: ticks(0) };
+  const hung = { length: shade.valance.depth, turn: topOfOwnValance(shade), fullness: 1000 };
+  return placeMotif(below, face.repeat, hung, practice.shrinkage);
 }
 
 /** Side returns are faced with themselves: no layer behind. The wider of the two settles both. */

@@ -12,7 +12,8 @@ import { downToWhole } from '../round-down.ts';
 import { piecesAcross, widthTaken } from '../pieces-across.ts';
 import { halvesUpToTick, upToWhole } from '../round.ts';
 import type { ReturnPieces, ShadeCut, ShadePiece } from './cut-shade.ts';
-import { cutPieces } from './piece-width.ts';
+import { cutPieces, shadesAcross } from './piece-width.ts';
+import type { PiecedWidth } from './piece-width.ts';
 
 export interface LaidShade {
   readonly line: TakeoffLine;
@@ -51,7 +52,8 @@ function rowsOf(cut: ShadeCut, quantity: number, beside: number): CutRow[] {
   const { cloth, returns } = cut;
   const row = (name: string, piece: ShadePiece): CutRow => {
     const cuts = cutPieces(cloth, piece.pieced, quantity);
-    return { name, plain: piece.plain, cuts: cuts.all, dropped: cuts.dropped, matched: true };
+    const starts = piece.starts === undefined ? {} : { starts: piece.starts };
+    return { name, plain: piece.plain, cuts: cuts.all, dropped: cuts.dropped, matched: true, ...starts };
   };
   return [
     row('shade', cut.shade),
@@ -74,7 +76,8 @@ function rowsOf(cut: ShadeCut, quantity: number, beside: number): CutRow[] {
 function fitBeside(cut: ShadeCut, returns: ReturnPieces, quantity: number): number {
   const { cloth } = cut;
   const { pieced, plain } = cut.shade;
-  if (pieced.side !== 0) return 0;
+  // About a motif the shade lies in the middle of its width: what is left beside it is two strips.
+  if (pieced.side !== 0 || pieced.centred !== undefined) return 0;
   const across = Math.max(1, piecesAcross(cloth, pieced.cutWidth));
   const along = downToWhole(plain, returns.plain);
   const beside = (shades: number): number => {
@@ -118,7 +121,10 @@ function groupsOf(cut: ShadeCut, quantity: number, sideways: boolean): CutGroup[
       return [{ ...base, name, count: quantity, length: pieced.cutWidth, width: plain, phase: 'any', turnable: false }];
     if (pieced.side === 0)
       return [
-        { ...base, name, count: quantity, length: plain, width: pieced.cutWidth, phase: cloth.repeat ? null : 'any' },
+        {
+          ...{ ...base, name, count: quantity, length: plain, width: widthOfOne(cloth, pieced) },
+          phase: cloth.repeat ? (piece.starts ?? null) : 'any',
+        },
       ];
     return splitGroups(cut, piece, name, quantity);
   };
@@ -141,6 +147,18 @@ function groupsOf(cut: ShadeCut, quantity: number, sideways: boolean): CutGroup[
   ];
 }
 
+/** Of the width of the cloth, so that as many lie side by side as the pattern lets: about a motif they take more than they are wide. */
+function widthOfOne(cloth: Cloth, pieced: PiecedWidth): Ticks | null {
+  if (pieced.centred === undefined) return pieced.cutWidth;
+  const across = shadesAcross(cloth, pieced);
+  return across === 1 ? null : ticks(downToWhole(cloth.usableWidth, across));
+}
+
+function sideWidth(cloth: Cloth, pieced: PiecedWidth): Ticks | null {
+  if (pieced.centred === undefined) return pieced.side;
+  return cutPieces(cloth, pieced, 1).each > pieced.centres + 1 ? null : ticks(downToWhole(cloth.usableWidth, 2));
+}
+
 /** Centre widths and side pieces, those that are dropped apart from those that are level. */
 function splitGroups(cut: ShadeCut, piece: ShadePiece, name: string, quantity: number): CutGroup[] {
   const { cloth, layer } = cut;
@@ -150,10 +168,12 @@ function splitGroups(cut: ShadeCut, piece: ShadePiece, name: string, quantity: n
   const droppedCentres = half === 0 ? 0 : 2 * upToWhole(arms, 2);
   const phase = (dropped: boolean): CutGroup['phase'] => {
     if (cloth.repeat === null) return 'any';
-    return dropped ? half : 0;
+    const starts = piece.starts ?? 0;
+    return dropped ? (starts + half) % cloth.repeat.vertical : starts;
   };
   const base = { cloth: cloth.id, layer, length: plain, turnable: turnable(cloth) };
-  const width = pieced.centre === cloth.usableWidth ? null : pieced.centre;
+  // Where a motif decides, nothing else fits beside the middle width: the cut has its place across the cloth.
+  const width = pieced.centre === cloth.usableWidth || pieced.centred !== undefined ? null : pieced.centre;
   const centres = (count: number, dropped: boolean): CutGroup[] =>
     count === 0 ? [] : [{ ...base, name: `${name}, centre`, count: count * quantity, width, phase: phase(dropped) }];
   return [
@@ -163,7 +183,7 @@ function splitGroups(cut: ShadeCut, piece: ShadePiece, name: string, quantity: n
       ...base,
       name: `${name}, side piece`,
       count: 2 * quantity,
-      width: pieced.side,
+      width: sideWidth(cloth, pieced),
       phase: phase(half > 0 && (arms + 1) % 2 === 1),
     },
   ];

@@ -3,13 +3,13 @@ import type { BackCloth, Cloth } from '#shared/cloth.ts';
 import { ticksPer } from '#shared/length.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import type { RomanShadeTreatment } from '#shared/treatments/roman-shade.ts';
-import { piecesAcross } from '../pieces-across.ts';
 import { step } from '../say.ts';
 import type { Say } from '../say.ts';
 import { sayCut, workGrams, workOrder, workRows } from '../work-rows.ts';
 import type { ShadeCut, ShadePiece } from './cut-shade.ts';
 import type { LaidShade } from './lay-shade.ts';
-import { cutPieces } from './piece-width.ts';
+import { cutPieces, shadesAcross } from './piece-width.ts';
+import type { PiecedWidth } from './piece-width.ts';
 import { insetOf, isLarge, usualRowSpacing } from './place-rings.ts';
 import { isWoundAbove, rowThickness } from './raise-shade.ts';
 import type { RomanShadeSheet } from './roman-shade-sheet.ts';
@@ -135,11 +135,11 @@ function workPieces(
   const cuts = cutPieces(cut.cloth, pieced, quantity);
   const all = `${cuts.all} full-width ${cuts.all === 1 ? 'cut' : 'cuts'}${quantity > 1 ? ` for ${quantity}` : ''}`;
   if (pieced.side === 0) {
-    const across = Math.max(1, piecesAcross(cut.cloth, pieced.cutWidth));
+    const across = shadesAcross(cut.cloth, pieced);
     return step(
       `${key}pieces`,
       label,
-      `${say.length(pieced.cutWidth)} fits in ${usable}${across > 1 ? `, ${across} side by side` : ''}`,
+      `${say.length(pieced.cutWidth)} fits in ${usable}${pieced.centred ? ' about a motif' : ''}${across > 1 ? `, ${across} side by side` : ''}`,
       all,
       cut.layer === 0
         ? `practice: one width where ${say.length(pieced.finished)} + ${say.length(own.oneWidthMargin)} fits`
@@ -151,10 +151,15 @@ function workPieces(
   return step(
     `${key}pieces`,
     label,
-    `more than one width of ${usable}${least}: (${say.length(pieced.cutWidth)} + ${pieced.joins} × ${say.length(2 * own.seam)} − ${centre}) ÷ 2 = ${say.length(pieced.side)}`,
+    `more than one width of ${usable}${sayAbout(pieced, say)}${least}: (${say.length(pieced.cutWidth)} + ${pieced.joins} × ${say.length(2 * own.seam)} − ${centre}) ÷ 2 = ${say.length(pieced.side)}`,
     `centre ${centre}, two sides of ${say.length(pieced.side)}; ${all}`,
-    'a whole width in the centre, equal side pieces, both from one cut where they fit; practice: joins',
+    `${pieced.centred ? 'a motif in the middle of the centre width, every piece reads on' : 'a whole width in the centre'}, equal side pieces, both from one cut where they fit; practice: joins`,
   );
+}
+
+/** What one width gives where a motif stands in its middle. */
+function sayAbout({ centred }: PiecedWidth, say: Say): string {
+  return centred ? `, of which ${say.length(centred.centre)} lies about a motif` : '';
 }
 
 function workRings(shade: RomanShadeTreatment, sheet: Sheet, say: Say): WorkingStep[] {

@@ -9,6 +9,7 @@ import { countPhases } from '../cut-cloth.ts';
 import type { CutGroup } from '../cut-group.ts';
 import { layRows, layRun, lineOfRows, lineOfRun } from '../lay-rows.ts';
 import type { CutRow, LaidRows } from '../lay-rows.ts';
+import { placePattern } from '../place-pattern.ts';
 import { upToWhole } from '../round.ts';
 import { countShowerWidths, curtainPieces } from './count-shower-widths.ts';
 
@@ -74,7 +75,7 @@ export function layShower(curtain: ShowerCurtainTreatment, given: ShowerCloth, m
     line: lineOfRows(cloth, layer, rows, { halfWidths: 2 * widths, grams, fullnessMade: null }),
     widths,
     rows,
-    cuts: rows.rows.flatMap((row) => groupsOf(given, row)),
+    cuts: rows.rows.flatMap((row) => groupsOf(curtain, given, row)),
   };
 }
 
@@ -97,14 +98,21 @@ function rowOf(curtain: ShowerCurtainTreatment, cloth: Cloth, part: ShowerPart, 
   };
 }
 
-function groupsOf(given: ShowerCloth, row: CutRow): CutGroup[] {
+function groupsOf(curtain: ShowerCurtainTreatment, given: ShowerCloth, row: CutRow): CutGroup[] {
   const { cloth, layer } = given;
   const base = { cloth: cloth.id, layer, length: row.plain, width: null, turnable: false };
   if (cloth.repeat === null || !row.matched) return [{ ...base, name: row.name, count: row.cuts, phase: 'any' }];
-  if (cloth.repeat.match === 'straight') return [{ ...base, name: row.name, count: row.cuts, phase: null }];
+  const placed = layer === 0 ? placePattern(curtain, cloth, true) : null;
+  if (cloth.repeat.match === 'straight')
+    return [{ ...base, name: row.name, count: row.cuts, phase: placed?.phase ?? null }];
+  const { vertical } = cloth.repeat;
+  const starts = placed?.phase ?? 0;
   const groups: CutGroup[] = [
-    { ...base, name: `${row.name}, level`, count: row.cuts - row.dropped, phase: 0 },
-    { ...base, name: `${row.name}, dropped`, count: row.dropped, phase: upToWhole(cloth.repeat.vertical, 2) },
+    { ...base, name: `${row.name}, level`, count: row.cuts - row.dropped, phase: starts },
+    {
+      ...{ ...base, name: `${row.name}, dropped`, count: row.dropped },
+      phase: (starts + upToWhole(vertical, 2)) % vertical,
+    },
   ];
   return groups.filter((group) => group.count > 0);
 }

@@ -4,9 +4,11 @@ import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { SwagsTreatment, Tail } from '#shared/treatments/swags.ts';
 import { areaOf } from '#shared/weight.ts';
+import { placePattern } from '../place-pattern.ts';
 import { upForShrinkage } from '../round.ts';
 import { matchedPiece } from '../top-treatment/lay-pieces.ts';
 import type { Parcel, Piece } from '../top-treatment/lay-pieces.ts';
+import { layFlat } from '../top-treatment/lay-flat.ts';
 import { layWidths } from '../top-treatment/lay-widths.ts';
 import { seamWidths } from '../top-treatment/seam-widths.ts';
 import { addUp } from '../top-treatment/work-parcel.ts';
@@ -55,16 +57,17 @@ export function swagPiece(swags: SwagsTreatment, cut: CutSwags, cloth: Cloth, la
     const { length } = pieceOnBias(cut.flat, cloth);
     return matchedPiece('swags, on the bias', cloth, practice.repeatRule, { plain: washed(length), count });
   }
-  const seamed = seamWidths(cut.flat.width, cloth.usableWidth, practice.seam);
+  const flat = { total: cut.flat.width, leftMore: 0 };
   const laid = layWidths(
     cloth,
     {
       name: 'swags, straight',
       layer,
       plain: washed(cut.flat.depth),
-      upright: { by: 'seams', total: cut.flat.width, seamed },
+      upright: layFlat(flat, cloth, swags.pattern, practice.seam),
       run: cut.flat.width,
       count,
+      starts: placePattern(swags, cloth, true)?.phase ?? null,
     },
     practice,
   );

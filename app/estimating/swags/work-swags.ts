@@ -6,7 +6,9 @@ import type { SwagsTreatment } from '#shared/treatments/swags.ts';
 import { step } from '../say.ts';
 import type { Say } from '../say.ts';
 import { workCover } from '../top-treatment/cover-board.ts';
+import { layFlat } from '../top-treatment/lay-flat.ts';
 import { addUp, nameAddends, sayAddends } from '../top-treatment/work-parcel.ts';
+import { workWidths } from '../top-treatment/work-widths.ts';
 import type { SwagsSheet } from './estimate-swags.ts';
 import { tailPiece } from './lay-swags.ts';
 import type { CutSwags, CutTail } from './lay-swags.ts';
@@ -144,6 +146,7 @@ function workFlat(
           grain,
         )
       : step('plain-cut', 'cloth for a swag, straight', say.length(flat.depth), say.length(flat.depth), grain),
+    ...(onBias ? [] : workStraight(swags, face, flat, say)),
     ...(onBias || behind.length > 0 ? [workSpan(flat, onBias ? [face, ...behind] : behind, say)] : []),
     ...behind.map((cloth, index) => {
       const { length } = pieceOnBias(flat, cloth);
@@ -156,6 +159,13 @@ function workFlat(
       );
     }),
   ];
+}
+
+/** How many widths one swag takes on the straight grain, where a motif stands in its middle. */
+function workStraight(swags: SwagsTreatment, face: FaceCloth, flat: FlatSwag, say: Say): WorkingStep[] {
+  const { practice, pattern } = swags;
+  const widths = layFlat({ total: flat.width, leftMore: 0 }, face, pattern, practice.seam);
+  return widths.centred ? [workWidths('swag-widths', 'widths for a swag', face, widths, practice, say)] : [];
 }
 
 /** The side of the square; where a corner does not come out of what that leaves, the swag and its corner. */

@@ -21,6 +21,8 @@ export interface Piece {
   readonly cut: Cut;
   /** Null: each may begin anywhere in the repeat. */
   readonly phases: Phases | null;
+  /** Where in the repeat its level cuts begin, where its pattern is placed; else wherever, all alike. */
+  readonly starts?: Ticks;
   /** Across the cloth; null takes the full width. */
   readonly across: Ticks | null;
   readonly sideways: boolean;
@@ -44,11 +46,18 @@ export function matchedPiece(
   name: string,
   cloth: Cloth,
   rule: Practice['repeatRule'],
-  of: { readonly plain: Ticks; readonly count: number; readonly phases?: Phases; readonly across?: Ticks },
+  of: {
+    readonly plain: Ticks;
+    readonly count: number;
+    readonly phases?: Phases;
+    readonly across?: Ticks;
+    readonly starts?: Ticks | null;
+  },
 ): Piece {
   const cut = cutToRepeat(of.plain, cloth.repeat, rule);
   const phases = of.phases ?? { level: of.count, dropped: 0 };
-  return { name, count: of.count, cut, phases, across: of.across ?? null, sideways: false, turnable: false };
+  const placed = of.starts === undefined || of.starts === null ? {} : { starts: of.starts };
+  return { name, count: of.count, cut, phases, ...placed, across: of.across ?? null, sideways: false, turnable: false };
 }
 
 /** A piece that nobody sees matched: a strip, a cover, a facing. */
@@ -151,13 +160,18 @@ export function groupCuts(parcel: Parcel): CutGroup[] {
       turnable: piece.turnable && cloth.supply?.oneWay !== true,
     };
     if (!piece.phases || !cloth.repeat) return [{ ...group, phase: 'any' }];
-    if (cloth.repeat.match === 'straight') return [{ ...group, phase: null }];
+    if (cloth.repeat.match === 'straight') return [{ ...group, phase: piece.starts ?? null }];
     const { level, dropped } = piece.phases;
     return [
-      { ...group, count: level, phase: 0 },
-      { ...group, count: dropped, phase: cloth.repeat.vertical / 2 },
+      { ...group, count: level, phase: piece.starts ?? 0 },
+      { ...group, count: dropped, phase: halfFurther(piece.starts ?? 0, cloth.repeat.vertical) },
     ].filter(({ count }) => count > 0);
   });
+}
+
+/** Half a repeat further on from a place in it. */
+function halfFurther(starts: number, repeat: Ticks): number {
+  return (starts + repeat / 2) % repeat;
 }
 
 /** Adds pieces to the first parcel of the same cloth; else they are a parcel of their own, after all that shows. */

@@ -24,6 +24,8 @@ export interface Widths {
   readonly run: Ticks;
   /** How many of it, all of the quantity. */
   readonly count: number;
+  /** Where in the repeat it begins, where its pattern is placed. */
+  readonly starts?: Ticks | null;
 }
 
 export function layWidths(cloth: Cloth, of: Widths, practice: Pick<Practice, 'repeatRule'>): LaidLayer {
@@ -32,6 +34,7 @@ export function layWidths(cloth: Cloth, of: Widths, practice: Pick<Practice, 're
     plain: of.plain,
     count: upToWhole(halves * of.count, 2),
     phases: countPhases(halves, 1, of.count),
+    starts: of.starts ?? null,
   });
   const parcel: Parcel = {
     cloth,

@@ -2,6 +2,7 @@
 import type { Cloth } from '#shared/cloth.ts';
 import type { Practice } from '#shared/practice.ts';
 import type { WorkingStep } from '#shared/result.ts';
+import type { CentredCloth } from '../centre-motif.ts';
 import { step } from '../say.ts';
 import type { Say } from '../say.ts';
 import type { LaidWidths } from './laid-widths.ts';
@@ -26,6 +27,7 @@ export function workWidths(
     case 'seams': {
       const { seamed, total } = widths;
       const count = String(seamed.widths);
+      if (widths.centred) return workCentred(id, label, widths.centred, widths, practice, say);
       if (seamed.widths === 1) return step(id, label, `${quotient(total)}, one width`, count, 'no seam');
       const seams = practice.seam > 0 ? `, ${seamed.joins} seams of 2 × ${say.length(practice.seam)} counted in` : '';
       return step(
@@ -63,4 +65,28 @@ export function workWidths(
         'less cloth this way',
       );
   }
+}
+
+/** A motif stands in the middle: each width gives less than it has. */
+function workCentred(
+  id: string,
+  label: string,
+  centred: CentredCloth,
+  { seamed, total }: Pick<Extract<LaidWidths, { by: 'seams' }>, 'seamed' | 'total'>,
+  practice: Practice,
+  say: Say,
+): WorkingStep {
+  const count = String(seamed.widths);
+  if (seamed.widths === 1)
+    return step(id, label, `${say.length(total)} about a motif in one width`, count, 'no seam; practice and cloth');
+  const seams = practice.seam > 0 ? `, ${seamed.joins} seams of 2 × ${say.length(practice.seam)} counted in` : '';
+  const between = seamed.whole > 1 ? ` and ${seamed.whole - 1} of ${say.length(centred.between)} beside it` : '';
+  const split = seamed.widths === seamed.whole + 1 ? ', both out of one width' : '';
+  return step(
+    id,
+    label,
+    `${say.length(total)}: ${say.length(centred.centre)} about a motif in the middle${between}, 2 sides of ${say.length(seamed.side)}${split}${seams}`,
+    count,
+    'seams equally far from the motif, every piece reads on (common practice)',
+  );
 }

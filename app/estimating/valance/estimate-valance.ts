@@ -101,7 +101,8 @@ function adviseValance(
           },
         ]
       : []),
-    ...(isFull(valance) || face.repeat?.horizontal === null || !face.repeat
+    ...adviseMiddlePleat(valance),
+    ...(isFull(valance) || face.repeat?.horizontal === null || !face.repeat || valance.pattern?.centred
       ? []
       : [
           {
@@ -111,5 +112,18 @@ function adviseValance(
             rests: 'common practice: a flat valance shows its pattern whole',
           },
         ]),
+  ];
+}
+
+/** An odd number of pleats has one in the middle of the face: what stands there goes into it. */
+function adviseMiddlePleat(valance: ValanceTreatment): Advice[] {
+  if (valance.style !== 'box-pleated' || valance.pleats % 2 === 0 || valance.pattern?.centred !== true) return [];
+  return [
+    {
+      rule: 'motif-in-pleat',
+      level: 'note',
+      says: 'An odd number of pleats has one in the middle, where the motif stands: inverted, it folds the motif away. An even number leaves the middle flat.',
+      rests: 'common practice: a motif shows between pleats, or whole on the front of one',
+    },
   ];
 }

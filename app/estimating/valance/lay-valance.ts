@@ -5,17 +5,27 @@ import type { Ticks } from '#shared/length.ts';
 import { areaOf } from '#shared/weight.ts';
 import { isFull } from '#shared/treatments/valance.ts';
 import type { ValanceTreatment } from '#shared/treatments/valance.ts';
+import { placePattern } from '../place-pattern.ts';
 import { halvesUpToTick, upToWhole } from '../round.ts';
 import { flatAskedOf, fullnessOf, gatherWidths } from '../top-treatment/gather-widths.ts';
 import { halvesOf } from '../top-treatment/laid-widths.ts';
 import type { LaidWidths } from '../top-treatment/laid-widths.ts';
+import { layFlat } from '../top-treatment/lay-flat.ts';
 import { freePiece, sidewaysPiece } from '../top-treatment/lay-pieces.ts';
 import type { Piece } from '../top-treatment/lay-pieces.ts';
 import { layWidths } from '../top-treatment/lay-widths.ts';
 import type { LaidLayer } from '../top-treatment/lay-widths.ts';
 import { seamWidths } from '../top-treatment/seam-widths.ts';
 import { addUp } from '../top-treatment/work-parcel.ts';
-import { faceAddends, facePlain, flatAddends, gatheredPiece, layerPlain, needsFacing } from './measure-valance.ts';
+import {
+  faceAddends,
+  facePlain,
+  flatAddends,
+  flatFace,
+  gatheredPiece,
+  layerPlain,
+  needsFacing,
+} from './measure-valance.ts';
 
 export interface LaidValance {
   readonly face: LaidLayer;
@@ -37,10 +47,13 @@ export function layValance(
   const asked = full ? ticks(flatAskedOf(full, over) + 2 * full.sideHem) : ticks(addUp(flatAddends(valance)));
   const upright: LaidWidths = full
     ? { by: 'gathers', flat: flatAskedOf(full, over), gathered: gatherWidths(full, face.usableWidth, valance.practice) }
-    : { by: 'seams', total: asked, seamed: seamWidths(asked, face.usableWidth, valance.practice.seam) };
+    : layFlat(flatFace(valance), face, valance.pattern, valance.practice.seam);
   const laid = layWidths(
     face,
-    { name: 'valance', layer: 0, plain, upright, run: asked, count: valance.quantity },
+    {
+      ...{ name: 'valance', layer: 0, plain, upright, run: asked, count: valance.quantity },
+      starts: placePattern(valance, face, behind.length > 0)?.phase ?? null,
+    },
     valance.practice,
   );
   const made2 = madeTwice(valance, laid.widths, asked);

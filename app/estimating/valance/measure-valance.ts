@@ -6,6 +6,7 @@ import { isFull } from '#shared/treatments/valance.ts';
 import type { FullValance, ValanceTreatment } from '#shared/treatments/valance.ts';
 import { toNearestWhole, upForShrinkage } from '../round.ts';
 import type { GatheredPiece } from '../top-treatment/gather-widths.ts';
+import type { FlatFace } from '../top-treatment/lay-flat.ts';
 import { addUp } from '../top-treatment/work-parcel.ts';
 import type { Addend } from '../top-treatment/work-parcel.ts';
 
@@ -115,6 +116,11 @@ export function flatAddends(valance: ValanceTreatment): Addend[] {
     { says: 'side hems', length: making.sideHem, times: 2 },
     { says: 'wrapped round the ends', length: making.wrap, times: 2 },
   ];
+}
+
+export function flatFace(valance: ValanceTreatment): FlatFace {
+  const { left, right } = valance.returns;
+  return { total: ticks(addUp(flatAddends(valance))), leftMore: left - right };
 }
 
 /** The hem as it hangs, spread flat: what a welt follows. */

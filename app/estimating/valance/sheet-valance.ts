@@ -48,6 +48,8 @@ export interface ValanceSheet {
   readonly cutLength: Ticks;
   /** Widths that stay whole in the middle, and the cut width of each of two side pieces; null when gathered or sideways. */
   readonly seamed: { readonly whole: number; readonly side: number } | null;
+  /** The middle width is cut about a motif. */
+  readonly aboutMotif?: boolean;
   readonly folds: readonly FoldLine[];
   readonly board: {
     readonly length: Ticks;
@@ -70,6 +72,7 @@ export function sheetValance(valance: ValanceTreatment, laid: LaidValance, cover
     cutWidth: isFull(valance) ? ticks(flatWidth + 2 * making.sideHem) : ticks(addUp(flatAddends(valance))),
     cutLength: laid.face.plain,
     seamed: widths.by === 'seams' ? { whole: widths.seamed.whole, side: widths.seamed.side } : null,
+    ...(widths.by === 'seams' && widths.centred ? { aboutMotif: true } : {}),
     folds: foldLines(valance),
     board:
       hang.by === 'board'

@@ -48,6 +48,7 @@ export const BED_SKIRT_HELP: KindHelp<'bed-skirt'> = {
     'Strip: the sides times the fullness, or with what the pleats take, and a hem at each open end.',
     'Cut drop: the drop, the bottom hem and the seam to the deck.',
     'Widths: upright, the strip by the usable width of the cloth, up, each as long as the cut drop and, with a pattern, up to whole repeats. Sideways, long strips along the selvage: fewer seams, as a rule more cloth. The program takes what takes less, unless told.',
+    'Pattern: placed from the top of the platform on upright widths. The level of the room asks how high the platform stands.',
     'Deck: the platform with its seams and one hem, cut from the cloth you choose for it.',
   ],
   settings: settingsOf('bedSkirt', BED_SKIRT_LENGTHS, [

@@ -23,7 +23,10 @@ export const CLOTH_HELP: TopicHelp = {
           term: 'half-drop',
           says: 'It meets half a repeat lower. Neighbouring cuts then begin half a repeat apart, and the layout uses it.',
         },
-        { term: 'horizontal repeat', says: 'From motif to motif across; it tells where a seam may fall.' },
+        {
+          term: 'horizontal repeat',
+          says: 'From motif to motif across; it tells where a seam may fall. Where the usable width is not whole repeats of it, joined panels cannot match: the program says so, with what it would take. A practice may say that joined widths bring whole repeats alone, and then it is counted so.',
+        },
         {
           term: 'cut on the repeat',
           says: 'The supplier cuts at your place in the pattern, so no repeat extra is ordered.',
@@ -31,9 +34,38 @@ export const CLOTH_HELP: TopicHelp = {
       ],
     },
     {
+      title: 'Where the pattern stands',
+      says: [
+        'Under "Where the pattern stands" of every kind a motif is placed. Nothing is cut longer for it: each cut begins further into the repeat, and the layout, the working and the work sheet say where.',
+        "The room's level is written once, from the floor or from the ceiling; every other treatment of the room that follows it has its motif at the same height, a shade in one window and panels in the next. For that the program must know how high each top hangs: it finds it from sill, height and mount, or you write it.",
+      ],
+      terms: [
+        { term: "at the room's level", says: 'The middle of a motif at one height in the whole room.' },
+        {
+          term: 'motif above floor, or below ceiling',
+          says: 'The level of the room: of the two, write the one that you measured. Others of the room leave both empty and follow.',
+        },
+        { term: 'whole, at the top', says: 'A whole motif just below the finished top.' },
+        { term: 'whole, above the hem', says: 'A whole motif just above the hem.' },
+        {
+          term: 'motif in repeat',
+          says: 'From where the repeat is measured from to the middle of the motif. Left empty, half the repeat is taken.',
+        },
+        {
+          term: 'one in the middle across',
+          says: 'Of flat valances, cornices, Roman shades and swags on the straight grain: a motif in the middle of the front, the seams equally far from it. The cut then begins where the motif asks and not at the selvage, so a width gives less and there may be more of them.',
+        },
+        {
+          term: 'motif from edge',
+          says: 'From the left edge of the usable width to the middle of any motif. Left empty, half a repeat is given up at either side; measured, it may take fewer widths.',
+        },
+      ],
+    },
+    {
       title: 'Sideways and one way',
       says: [
         'Railroaded cloth may be turned so that its pattern or its plain width runs along the rod: where the whole length fits across the bolt, no seams are needed.',
+        'What runs sideways has its repeat across: no motif is placed on it, and the program says so.',
         'A pile or a pattern with a top runs all one way: tell the cloth, and nothing is turned round in the layout.',
       ],
     },

@@ -36,6 +36,7 @@ export const CORNICE_HELP: KindHelp<'cornice'> = {
     'Cut width: face and both ends, what the padding takes and what is turned to the back, both sides.',
     'Widths: one whole width in the middle and the rest in two equal side pieces, never a seam in the middle.',
     'Cut: height, padding and turns above and below; up to whole repeats where the cloth has one.',
+    'Pattern: a motif is placed from the top of the box; padding and turn come off before it.',
     'Lining inside the box, the cover of its boards, and the welts are cut besides.',
   ],
   settings: settingsOf('cornice', CORNICE_LENGTHS, [

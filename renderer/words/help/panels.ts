@@ -119,6 +119,7 @@ export const PANELS_HELP: KindHelp<'panels'> = {
     'Fullness made: the widths chosen, less side hems and joins, divided by the finished width. It is what the client gets, and it is told.',
     'Cut before repeat: finished length, heading and bottom hem, and what straightening takes. Cloth that is washed first is cut longer by the share it loses.',
     'Cut length: up to whole repeats, so that every width begins at the same place in the pattern. Plain cloth needs nothing more.',
+    'Pattern: a motif is placed from the top of the heading; cuts then begin further into the repeat, and are no longer for it.',
     'Laid out: every cut but the last runs to whole repeats; the last ends where it ends. A half-drop lets neighbours begin half a repeat later. By the chart is what a printed table would say: all cuts at full length.',
     'Order: the length as laid out, one repeat more because no supplier promises where a bolt begins, up to the step in which it is sold. A cloth cut at our place in the repeat needs no more.',
     'Lining and interlining: as many widths as the face where they are as wide, else by their own width. They have their own heading and hem, and hang a little shorter.',

@@ -56,6 +56,7 @@ export const ROMAN_SHADE_HELP: KindHelp<'roman-shade'> = {
   reckoned: [
     'Finished size: inside a frame the narrowest width less its deduction, more for thick cloth; the length by the rule of your practice.',
     'Cut: finished width and length with what is turned at the sides, the top and the hem; more when it is lined. Cloth wide enough makes it in one piece; else a whole width in the middle and two equal sides.',
+    'Pattern: a motif is placed from the board down. Soft folds take twice the cloth, so the way along them is doubled, and a motif larger than a fold is broken up. A valance of its own carries the pattern as far below the board as the shade.',
     'Rows of rings: the length by the usual spacing, to a whole number, then spaced again evenly. With the board line counted as a row, spacing is the length divided by the rows less a half; with head room, the rest divided by the ring rows and a half. The first row stands half a space up in both.',
     'Columns: one near each edge, one on every seam, and more so that none are too far apart.',
     'Height when raised: to the top row, each gathered row by its thickness, and half a fold below. Read it against the glass that is to stay free.',
@@ -66,8 +67,10 @@ export const ROMAN_SHADE_HELP: KindHelp<'roman-shade'> = {
     'diagonalTolerance',
     'unlinedWidth',
     'unlinedLength',
+    'unlinedTop',
     'linedWidth',
     'linedLength',
+    'linedTop',
     'largeRowSpacing',
     'edgeInset',
     'linedStack',

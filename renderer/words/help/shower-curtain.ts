@@ -27,6 +27,7 @@ export const SHOWER_CURTAIN_HELP: KindHelp<'shower-curtain'> = {
     'Cut width: the finished width of a piece and both its side hems.',
     'Widths: by the usable width of the cloth, up. Seams keep clear of the eyelets.',
     'Cut: finished length, top turn and bottom hem; up to whole repeats where the cloth has one.',
+    'Pattern: placed from the finished top. The level of the room asks how high the top hangs.',
     'Eyelets: one for each spacing, up; the outer ones stand in from the edge and the rest share what is between.',
     'A lining sewn in lies edge to edge inside the side hems; a liner is a curtain of its own on the same rings.',
   ],

@@ -36,6 +36,7 @@ export const SWAGS_HELP: KindHelp<'swags'> = {
     'How many: as given, or as few as keep each within the widest.',
     'Flat swag: its finished width and depth, each times what the folds take, with cloth for the top of the board and the seam. On the bias a square is cut from corner to corner; a swag too wide or too deep for it goes on the straight grain. The lining behind the face is always on the bias.',
     'Tails: finished face, two depths of every knife pleat, the return of a cascade and the seams give the flat width; the longest point and its allowance the cut. Pleats are counted whole, then spaced again.',
+    'Pattern: folds take up what lies above and below, so a motif is placed in the middle of each swag or not at all; and only on the straight grain, because on the bias it would stand at 45 degrees. Tails show it as it falls.',
     'What lines the tails is ordered apart where you choose a contrast, because it shows.',
     'Board and its cover as for a valance.',
   ],

@@ -68,6 +68,7 @@ export const VALANCE_HELP: KindHelp<'valance'> = {
     'Width with returns: face and both returns. A flat one adds its side hems and what wraps round the ends of the board; a box-pleated one what every pleat takes; a gathered one is multiplied by its fullness.',
     'Widths: that width by the usable width of the cloth, up. A flat front takes one whole width in the middle and a piece at each side, never a seam in the middle.',
     'Cut: finished length, cloth on top of the board or the pocket, and the seam or hem at the bottom; up to whole repeats where the cloth has one.',
+    'Pattern: a motif is placed from the finished top; what lies on the board or in the pocket comes off before it.',
     'Board: as long as the face, as deep as the return, with its cover in strips cut from the first lining. Welts are strips on the bias, joined.',
     'Lining: as wide as the face and sewn edge to edge where the front is turned, hemmed apart and a little shorter where it is gathered.',
   ],

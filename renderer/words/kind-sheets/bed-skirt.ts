@@ -1,5 +1,6 @@
 /** What the worksheet asks of a bed skirt: the platform, not the mattress. */
 import { BED_SKIRT_STYLES, STRIP_RUNS, WALL_SIDES } from '#shared/treatments/bed-skirt.ts';
+import { patternGroup } from './pattern.ts';
 import { choicesOf } from './sheet.ts';
 import type { Asked, KindSheet } from './sheet.ts';
 
@@ -16,7 +17,7 @@ const isTailored = ({ form }: Asked): boolean => form['style'] === 'tailored';
 export const BED_SKIRT_SHEET: KindSheet = {
   kind: 'bed-skirt',
   start: () => ({ style: 'gathered', bed: {} }),
-  measured: ['bed.width', 'bed.length', 'drop'],
+  measured: ['bed.width', 'bed.length', 'drop', 'pattern.topAt'],
   groups: [
     {
       id: 'make',
@@ -48,5 +49,6 @@ export const BED_SKIRT_SHEET: KindSheet = {
         { type: 'cloth', path: 'deck', label: 'deck', none: 'none, hook tape' },
       ],
     },
+    patternGroup({ top: () => null }),
   ],
 };

@@ -1,11 +1,12 @@
 /** What the worksheet asks of a cornice. */
+import { patternGroup } from './pattern.ts';
 import type { KindSheet } from './sheet.ts';
 import { UNDER_GROUP, WELT_LINE, topLines } from './top.ts';
 
 export const CORNICE_SHEET: KindSheet = {
   kind: 'cornice',
   start: () => ({ mount: { where: 'wall', above: null } }),
-  measured: ['width', 'finishedLength', 'over', 'dropOf', 'shapedEdge'],
+  measured: ['width', 'finishedLength', 'over', 'dropOf', 'shapedEdge', 'pattern.topAt'],
   groups: [
     {
       id: 'make',
@@ -18,5 +19,6 @@ export const CORNICE_SHEET: KindSheet = {
       ],
     },
     UNDER_GROUP,
+    patternGroup({ centred: () => true }),
   ],
 };

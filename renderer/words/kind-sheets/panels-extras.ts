@@ -5,6 +5,7 @@ import { HANG_ENDS, HANG_SETTINGS, piecesOf } from '#shared/treatments/panels.ts
 import type { HangEnd } from '#shared/treatments/panels.ts';
 import { HOOKED, RODS } from '#shared/treatments/rods.ts';
 import { fixingOf } from './fixing.ts';
+import { patternGroup } from './pattern.ts';
 import { choicesOf } from './sheet.ts';
 import type { Asked, KindSheet } from './sheet.ts';
 
@@ -58,10 +59,17 @@ function usualHeading({ make, unit, practice }: Asked): TicksForm {
   }
 }
 
+/** From the fixing the program finds it itself; else over the frame, where the rod is. */
+function topOfPanels({ form, make, opening }: Asked): number | null {
+  const { sill, height } = opening;
+  if (make.kind !== 'panels' || form['hang'] || make.mountWhere === 'ceiling') return null;
+  return sill === null || height === null ? null : sill + height + (make.mountAbove ?? 0);
+}
+
 export const PANELS_EXTRAS_SHEET: KindSheet = {
   kind: 'panels',
   start: () => ({}),
-  measured: ['hang.fixing', 'bay', 'arch'],
+  measured: ['hang.fixing', 'bay', 'arch', 'pattern.topAt'],
   groups: [
     {
       id: 'hang',
@@ -162,41 +170,6 @@ export const PANELS_EXTRAS_SHEET: KindSheet = {
         },
       ],
     },
-    {
-      id: 'pattern',
-      title: 'Where the pattern stands',
-      optional: {
-        path: 'pattern',
-        add: 'Place the pattern',
-        takeOff: 'Let the pattern fall as it falls',
-        start: () => ({ place: 'level' }),
-      },
-      lines: [
-        {
-          type: 'choice',
-          path: 'pattern.place',
-          label: 'motif',
-          choices: [
-            { value: 'level', name: "at the room's level" },
-            { value: 'top', name: 'whole, below the heading' },
-            { value: 'hem', name: 'whole, above the hem' },
-            { value: 'middle', name: 'in the middle of the drop' },
-          ],
-        },
-        {
-          type: 'length',
-          path: 'pattern.level',
-          label: 'its middle above floor',
-          applies: ({ form }) => (form['pattern'] as { readonly place?: string } | undefined)?.place === 'level',
-        },
-        { type: 'length', path: 'pattern.motif', label: 'motif from start of repeat' },
-      ],
-    },
-    {
-      id: 'pleat-to-pattern',
-      applies: headingIs('pinch-pleat', 'goblet', 'box-pleat'),
-      lines: [{ type: 'flag', path: 'pleatToPattern', label: 'pleat to the pattern' }],
-    },
     { id: 'cafe', lines: [{ type: 'flag', path: 'cafe', label: 'café, lower part alone' }] },
     { id: 'edge', lines: [{ type: 'flag', path: 'weightedEdge', label: 'weighted edge is the hem' }] },
     {
@@ -272,6 +245,12 @@ export const PANELS_EXTRAS_SHEET: KindSheet = {
         { type: 'cloth', path: 'cloth', label: 'band cloth', none: 'choose a cloth' },
         { type: 'length', path: 'width', label: 'band width' },
       ],
+    },
+    patternGroup({ top: topOfPanels }),
+    {
+      id: 'pleat-to-pattern',
+      applies: headingIs('pinch-pleat', 'goblet', 'box-pleat'),
+      lines: [{ type: 'flag', path: 'pleatToPattern', label: 'pleat to the pattern' }],
     },
   ],
 };

@@ -1,6 +1,7 @@
 /** What the worksheet asks of a Roman shade: first what was measured, so that nothing is deducted twice. */
 import { RIB_PLACES, ROMAN_STYLES, SHADE_LIFTS } from '#shared/treatments/roman-shade.ts';
 import type { TicksForm } from '#shared/records/treatment-make.ts';
+import { patternGroup } from './pattern.ts';
 import { choicesOf } from './sheet.ts';
 import type { Asked, KindSheet } from './sheet.ts';
 import { MOUNT_LINE, aboveLine, isOutside } from './top.ts';
@@ -33,6 +34,7 @@ export const ROMAN_SHADE_SHEET: KindSheet = {
     'size.length',
     'rows',
     'columns',
+    'pattern.topAt',
   ],
   groups: [
     {
@@ -131,5 +133,6 @@ export const ROMAN_SHADE_SHEET: KindSheet = {
       },
       lines: [{ type: 'length', path: 'valance.depth', label: 'finished depth' }],
     },
+    patternGroup({ centred: () => true }),
   ],
 };

@@ -1,5 +1,6 @@
 /** What the worksheet asks of a shower curtain. */
 import type { TicksForm } from '#shared/records/treatment-make.ts';
+import { patternGroup } from './pattern.ts';
 import type { KindSheet } from './sheet.ts';
 
 function linerOf(form: TicksForm): string {
@@ -12,7 +13,7 @@ const LINERS: Readonly<Record<string, unknown>> = { none: null, bought: 'bought'
 export const SHOWER_CURTAIN_SHEET: KindSheet = {
   kind: 'shower-curtain',
   start: () => ({ arrangement: 'one-piece' }),
-  measured: ['finishedWidth', 'finishedLength', 'eyelets'],
+  measured: ['finishedWidth', 'finishedLength', 'eyelets', 'pattern.topAt'],
   groups: [
     {
       id: 'make',
@@ -50,5 +51,6 @@ export const SHOWER_CURTAIN_SHEET: KindSheet = {
         },
       ],
     },
+    patternGroup({ top: () => null }),
   ],
 };

@@ -1,6 +1,7 @@
 /** What the worksheet asks of swags and their tails. */
 import { SWAG_STYLES } from '#shared/treatments/swags.ts';
 import type { TicksForm } from '#shared/records/treatment-make.ts';
+import { patternGroup } from './pattern.ts';
 import { choicesOf } from './sheet.ts';
 import type { KindSheet, SheetLine } from './sheet.ts';
 import { UNDER_GROUP, WELT_LINE, topLines } from './top.ts';
@@ -65,5 +66,10 @@ export const SWAGS_SHEET: KindSheet = {
       lines: [{ type: 'cloth', path: 'contrast', label: 'tails lined in', none: 'their lining' }],
     },
     UNDER_GROUP,
+    patternGroup({
+      places: ['middle'],
+      words: { middle: 'in the middle of each swag' },
+      centred: () => true,
+    }),
   ],
 };

@@ -2,6 +2,7 @@
 import { PLEAT_PLACES, VALANCE_STYLES } from '#shared/treatments/valance.ts';
 import type { TicksForm } from '#shared/records/treatment-make.ts';
 import { countedSides } from '../../state/write-sides.ts';
+import { patternGroup } from './pattern.ts';
 import { choicesOf } from './sheet.ts';
 import type { Asked, KindSheet } from './sheet.ts';
 import { UNDER_GROUP, WELT_LINE, topLines, usualRod } from './top.ts';
@@ -21,12 +22,16 @@ function styled(...styles: readonly string[]) {
 function onRod({ form }: Asked): boolean {
   return typeof form['rod'] === 'object' && form['rod'] !== null;
 }
+/** Flat on its board: gathers break up what stands in the middle. */
+function showsMiddle(asked: Asked): boolean {
+  return styled('tailored', 'box-pleated')(asked) || (styled('scalloped')(asked) && !onRod(asked));
+}
 const soft = styled('gathered', 'scalloped', 'balloon');
 
 export const VALANCE_SHEET: KindSheet = {
   kind: 'valance',
   start: () => ({ style: 'tailored', mount: { where: 'wall', above: null } }),
-  measured: ['width', 'finishedLength', 'over', 'dropOf', 'pleats', 'scallops', 'puffs'],
+  measured: ['width', 'finishedLength', 'over', 'dropOf', 'pleats', 'scallops', 'puffs', 'pattern.topAt'],
   groups: [
     {
       id: 'make',
@@ -122,5 +127,6 @@ export const VALANCE_SHEET: KindSheet = {
       ],
     },
     UNDER_GROUP,
+    patternGroup({ centred: showsMiddle }),
   ],
 };

@@ -70,6 +70,7 @@ export function stockOf(given: ClothCase): Stock {
       practice: readPractice(given.practice, defaultPractice(unit), unit),
       stacks: {},
       face: 'face',
+      pattern: null,
     },
     given: {
       massOf: (cloth) => weightOf(cloth).gramsPerM2,

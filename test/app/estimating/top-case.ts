@@ -64,6 +64,7 @@ interface Setting {
     readonly practice: ReturnType<typeof defaultPractice>;
     readonly stacks: Record<string, never>;
     readonly face: string;
+    readonly pattern: null;
   };
 }
 
@@ -94,7 +95,7 @@ function setUp(given: TopCase): Setting {
       say: speaker(units, 'en-US'),
       billableWidth: lengthFrom(54, 'in'),
     },
-    base: { name: 'Top', key: 'top', quantity, practice, stacks: {}, face: 'face' },
+    base: { name: 'Top', key: 'top', quantity, practice, stacks: {}, face: 'face', pattern: null },
   };
 }
 

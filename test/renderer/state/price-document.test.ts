@@ -3,6 +3,7 @@ import { TIERS } from '#shared/words.ts';
 import { priceDocument } from '../../../renderer/state/price-document.ts';
 import { placePath } from '../../../renderer/state/read-document.ts';
 import type { PriceMemo } from '../../../renderer/state/price-document.ts';
+import type { TreatmentMake } from '#shared/records/treatment-make.ts';
 import { inches, sampleDocument, sampleMake, sampleOpening, sampleRoom, sampleTreatment } from './sample-document.ts';
 
 const fresh = (): PriceMemo => new WeakMap();
@@ -80,6 +81,52 @@ describe('a document priced as one types', () => {
     expect(priceDocument(renamed, memo).treatments.get('treatment')).toBe(before);
     const warmer = { ...document, rooms: [{ ...document.rooms[0]!, climate: 'warm' as const }] };
     expect(priceDocument(warmer, memo).treatments.get('treatment')).not.toBe(before);
+  });
+
+  describe('one level a room, typed at one window and followed at another (common practice)', () => {
+    const shade: TreatmentMake = {
+      kind: 'roman-shade',
+      form: {
+        ...{ style: 'flat', mount: { where: 'wall', above: 0 }, return: 0 },
+        ...{ size: { basis: 'finished', width: inches(27), length: inches(58) }, pattern: { place: 'level' } },
+      },
+    };
+    const panels = (pattern: object) => sampleMake({ extras: { pattern } });
+    function room(pattern: object) {
+      const giving = sampleOpening({ treatments: [sampleTreatment({ make: panels(pattern) })] });
+      const follows = sampleOpening({ id: 'second', treatments: [sampleTreatment({ id: 'shade', make: shade })] });
+      return sampleDocument({ rooms: [sampleRoom({ ceiling: inches(108), openings: [giving, follows] })] });
+    }
+
+    it('the shade of the next window takes it, from the floor or from the ceiling', () => {
+      for (const pattern of [
+        { place: 'level', level: inches(60) },
+        { place: 'level', belowCeiling: inches(48) },
+      ]) {
+        const priced = priceDocument(room(pattern), fresh());
+        expect(priced.faults).toEqual([]);
+        expect(priced.parsed.get('shade')?.pattern?.level).toBe(inches(60));
+        expect(priced.treatments.get('shade')?.tiers.good.takeoff[0]?.pattern?.level).toBe(inches(60));
+      }
+    });
+
+    it('and follows where it changes, though nothing of its own window did', () => {
+      const memo = fresh();
+      const before = room({ place: 'level', level: inches(60) });
+      priceDocument(before, memo);
+      const [giving, follows] = before.rooms[0]?.openings ?? [];
+      const [treatment] = giving?.treatments ?? [];
+      if (!giving || !follows || !treatment) throw new Error('two windows');
+      const make = panels({ place: 'level', level: inches(64) });
+      const openings = [{ ...giving, treatments: [{ ...treatment, make }] }, follows];
+      const after = { ...before, rooms: before.rooms.map((each) => ({ ...each, openings })) };
+      expect(priceDocument(after, memo).parsed.get('shade')?.pattern?.level).toBe(inches(64));
+    });
+
+    it('nobody gives one: the window that follows is told', () => {
+      const { faults } = priceDocument(room({ place: 'hem' }), fresh());
+      expect(faults.map(({ id, field }) => [id, field])).toEqual([['shade', 'pattern.level']]);
+    });
   });
 });
 
