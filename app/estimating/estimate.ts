@@ -5,10 +5,10 @@ import type { WorkName } from '#shared/labour.ts';
 import type { Part } from '#shared/parts.ts';
 import type { Offer, TakeoffLine, WorkingStep } from '#shared/result.ts';
 import type { Heading, RoomUse } from '#shared/words.ts';
-import type { Pleats } from './pleats.ts';
+import type { Pleats } from './panels/pleats.ts';
 import type { Say } from './say.ts';
-import type { ClearingRod } from './rod-to-clear.ts';
-import type { Stackback } from './stackback.ts';
+import type { ClearingRod } from './panels/rod-to-clear.ts';
+import type { Stackback } from './panels/stackback.ts';
 
 /** Work that the price book has a rate for; of all quantity. */
 export type Labour =

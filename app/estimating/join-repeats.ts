@@ -8,7 +8,7 @@ import { TICKS_PER_INCH, ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
-import { countWidths, flatAsked } from './count-widths.ts';
+import { countWidths, flatAsked } from './panels/count-widths.ts';
 import { downToWhole } from './round-down.ts';
 import { toNearestWhole } from './round.ts';
 import { step } from './say.ts';

@@ -7,8 +7,8 @@ import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { PatternPlace } from '#shared/treatments/pattern-place.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
-import { hungCloth } from './hung-cloth.ts';
-import type { HungCloth } from './hung-cloth.ts';
+import { hungCloth } from './panels/hung-cloth.ts';
+import type { HungCloth } from './panels/hung-cloth.ts';
 import { downToTick, toNearestTick, upForShrinkage, upToWhole } from './round.ts';
 
 export interface PlacedPattern {

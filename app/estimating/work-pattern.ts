@@ -5,7 +5,7 @@ import type { Ticks } from '#shared/length.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
-import { hungCloth } from './hung-cloth.ts';
+import { hungCloth } from './panels/hung-cloth.ts';
 import { placePattern } from './place-pattern.ts';
 import type { PlacedPattern } from './place-pattern.ts';
 import { step } from './say.ts';

@@ -5,7 +5,7 @@
  */
 import type { Heading } from '#shared/words.ts';
 import type { Place } from './place-of-kind.ts';
-import type { FilledCloth } from './resolve-cloth.ts';
+import type { FilledCloth } from './cloth/resolve-cloth.ts';
 
 const BASE = 0.8;
 /** For each 100 g/m2 at stiffness 1. */

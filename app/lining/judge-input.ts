@@ -8,7 +8,7 @@ import type { Mount } from '#shared/treatments/treatment-base.ts';
 import type { TreatmentKind } from '#shared/treatments/treatment.ts';
 import type { Arrangement, Heading } from '#shared/words.ts';
 import type { MakeKind } from './body.ts';
-import type { Sewing } from './count-stitches.ts';
+import type { Sewing } from './light-and-heat/count-stitches.ts';
 
 /** Wishes that are not told are not asked for. */
 export type JudgedRoom = Pick<Room, 'use' | 'facing' | 'climate'> & Partial<Pick<Room, 'privacy' | 'budget'>>;

@@ -3,27 +3,27 @@
  * summer and fade of the window as it then is, with their working. Treatments run from the room to the street.
  */
 import type { WorkingStep } from '#shared/result.ts';
-import { draws } from './closing.ts';
-import { composeLayers, layerOf } from './compose-layers.ts';
-import type { Layer } from './compose-layers.ts';
-import { reckonCondensation } from './condensation.ts';
-import type { Condensation } from './condensation.ts';
-import { reckonFade } from './fade.ts';
-import { glassOf } from './glass.ts';
+import { draws } from './light-and-heat/closing.ts';
+import { composeLayers, layerOf } from './light-and-heat/compose-layers.ts';
+import type { Layer } from './light-and-heat/compose-layers.ts';
+import { reckonCondensation } from './light-and-heat/condensation.ts';
+import type { Condensation } from './light-and-heat/condensation.ts';
+import { reckonFade } from './light-and-heat/fade.ts';
+import { glassOf } from './light-and-heat/glass.ts';
 import type { JudgedOpening, JudgedRoom, JudgeInput } from './judge-input.ts';
 import { placeOf } from './place-of-kind.ts';
-import { pleat } from './pleated-cloth.ts';
+import { pleat } from './light-and-heat/pleated-cloth.ts';
 import { isUnlit, reckonStack } from './reckon-stack.ts';
 import type { Reckoned } from './reckon-stack.ts';
-import { layerIn } from './resolve-cloth.ts';
-import { roundReading } from './round-reading.ts';
-import { liningSay } from './lining-say.ts';
-import type { LiningSay } from './lining-say.ts';
-import { sayList } from './say-number.ts';
+import { layerIn } from './cloth/resolve-cloth.ts';
+import { roundReading } from './light-and-heat/round-reading.ts';
+import { liningSay } from './say/lining-say.ts';
+import type { LiningSay } from './say/lining-say.ts';
+import { sayList } from './say/say-number.ts';
 import { StackFault } from './stack-fault.ts';
-import { partlyDrawn, reckonSummer } from './summer.ts';
-import { closedU, MOST_ADDED } from './warmth.ts';
-import type { Range } from './warmth.ts';
+import { partlyDrawn, reckonSummer } from './light-and-heat/summer.ts';
+import { closedU, MOST_ADDED } from './light-and-heat/warmth.ts';
+import type { Range } from './light-and-heat/warmth.ts';
 
 export interface HungTreatment {
   readonly name: string;

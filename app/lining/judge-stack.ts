@@ -4,8 +4,8 @@ import type { JudgeInput } from './judge-input.ts';
 import { reckonStack } from './reckon-stack.ts';
 import { gatherFacts } from './rules/rule-facts.ts';
 import { adviseStack } from './rules/index.ts';
-import { sayReadings } from './say-readings.ts';
-import { showWorking } from './show-working.ts';
+import { sayReadings } from './say/say-readings.ts';
+import { showWorking } from './say/show-working.ts';
 
 export type { JudgeInput } from './judge-input.ts';
 

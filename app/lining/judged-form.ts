@@ -13,7 +13,7 @@ import { isFull } from '#shared/treatments/valance.ts';
 import type { ValanceTreatment } from '#shared/treatments/valance.ts';
 import type { Heading } from '#shared/words.ts';
 import type { MakeKind } from './body.ts';
-import { isShadeSheet } from './count-stitches.ts';
+import { isShadeSheet } from './light-and-heat/count-stitches.ts';
 import type { JudgedTreatment } from './judge-input.ts';
 
 /** What the take-off found: sizes of some kinds are reckoned from readings of the frame, rings are counted. */

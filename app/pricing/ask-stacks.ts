@@ -4,7 +4,7 @@ import type { Opening, Room } from '#shared/job.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
 import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
-import type { ChooseInput } from '#app/lining/choose-stacks.ts';
+import type { ChooseInput } from '#app/lining/choose/choose-stacks.ts';
 import { judgedForm } from '#app/lining/judged-form.ts';
 import { judgedOpening } from '#app/lining/judged-opening.ts';
 import { clothOf } from './job-pricing.ts';

@@ -5,7 +5,7 @@ import type { Job } from '#shared/job.ts';
 import type { Tier } from '#shared/words.ts';
 import { speaker } from '#app/estimating/say.ts';
 import type { Say } from '#app/estimating/say.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import type { PlannedTreatment } from '#app/plan/planned-treatment.ts';
 import { RateBook } from './pick-rates.ts';
 

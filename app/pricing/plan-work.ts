@@ -7,7 +7,7 @@ import type { TreatmentResult } from '#shared/result.ts';
 import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
 import type { Say } from '#app/estimating/say.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import type { ClothPlan, ClothPlanOutcome } from '#app/plan/plan-cloth.ts';
 import { planCloth } from '#app/plan/plan-cloth.ts';
 import type { PlanWatch } from '#app/plan/plan-input.ts';

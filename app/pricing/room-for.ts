@@ -2,8 +2,8 @@
 import type { Opening, Room } from '#shared/job.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
 import { closesOver } from '#app/lining/judged-form.ts';
-import { privacyFor } from '#app/lining/privacy-asked.ts';
-import type { Hides } from '#app/lining/privacy-asked.ts';
+import { privacyFor } from '#app/lining/choose/privacy-asked.ts';
+import type { Hides } from '#app/lining/choose/privacy-asked.ts';
 import { faceOf } from './job-pricing.ts';
 import type { JobPricing } from './job-pricing.ts';
 

@@ -3,7 +3,7 @@ import type { Job } from '#shared/job.ts';
 import type { WireResult } from '#shared/job-file/wire-result.ts';
 import { lengthIn } from '#shared/length.ts';
 import type { AcceptedLine, JobResult, TakenPattern, TakeoffLine, TierResult } from '#shared/result.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { roundFigure } from './round-figure.ts';
 
 type WireTakeoff = WireResult['treatments'][number]['tiers']['good']['takeoff'][number];

@@ -5,7 +5,7 @@ import type { JobResult, TierResult } from '#shared/result.ts';
 import { PARTS } from '#shared/parts.ts';
 import type { Tier } from '#shared/words.ts';
 import { drawWorkRows } from '#app/drawing/draw-work-sheet.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { listWindows } from './listed-window.ts';
 import type { ListedWindow } from './listed-window.ts';
 import { workNotes } from './work-notes.ts';

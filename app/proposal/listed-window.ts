@@ -4,7 +4,7 @@ import type { Treatment } from '#shared/treatments/treatment.ts';
 import type { JobResult, TreatmentResult } from '#shared/result.ts';
 import { TIERS } from '#shared/words.ts';
 import { hangsAtWindow } from './hangs-at-window.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 
 export interface ListedWindow {
   readonly room: Room;

@@ -6,7 +6,7 @@ import type { TreatmentResult } from '#shared/result.ts';
 import { drawRoom, drawRooms } from '#app/drawing/draw-room.ts';
 import type { DrawnRoom, DrawnTreatment } from '#app/drawing/drawn-room.ts';
 import type { Drawing } from '#app/drawing/shape.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { describeDrawn } from '#app/drawing/describe-drawn.ts';
 
 /** Content width of the paper, in points. */

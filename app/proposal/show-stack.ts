@@ -9,8 +9,8 @@ import type { Hex } from '#app/drawing/drawn-room.ts';
 import { litInput } from '#app/drawing/lit-input.ts';
 import type { DrawnLayer } from '#app/drawing/drawn-stack.ts';
 import type { Drawing } from '#app/drawing/shape.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
-import { faceAppearance, lightProfile, LIGHT_SETTINGS } from '#app/lining/show-light.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
+import { faceAppearance, lightProfile, LIGHT_SETTINGS } from '#app/lining/light-and-heat/show-light.ts';
 import { describeDrawn } from '#app/drawing/describe-drawn.ts';
 
 /** A column of the paper, in points. */

@@ -4,7 +4,7 @@ import type { TierResult } from '#shared/result.ts';
 import type { TreatmentKind } from '#shared/treatments/treatment.ts';
 import { TIERS } from '#shared/words.ts';
 import type { Tier } from '#shared/words.ts';
-import { describeBeside } from '#app/lining/compare-stacks.ts';
+import { describeBeside } from '#app/lining/say/compare-stacks.ts';
 import { hangsAtWindow } from './hangs-at-window.ts';
 import { sayCare } from './say-care.ts';
 import type { PaperOption, PaperReading, PaperWindow } from './proposal-paper.ts';

@@ -3,7 +3,7 @@ import type { Job } from '#shared/job.ts';
 import type { JobResult, TierResult, WorkingStep } from '#shared/result.ts';
 import { GRAMS_PER_OUNCE } from '#shared/weight.ts';
 import { TIERS } from '#shared/words.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import type { ListedWindow } from './listed-window.ts';
 import type { PaperWorking, WorkingStepText, WorkingTable } from './proposal-paper.ts';
 import { nameCloth } from './listed-window.ts';

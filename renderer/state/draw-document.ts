@@ -3,7 +3,7 @@ import type { DrawnOpening, DrawnRoom, DrawnTreatment, Hex } from '#app/drawing/
 import { piecesOf } from '#shared/treatments/panels.ts';
 import type { ClothRecord, OpeningDocument, ProjectDocument, TreatmentRecord } from '#shared/records/records.ts';
 import type { TierResult } from '#shared/result.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { describeDrawn } from '#app/drawing/describe-drawn.ts';
 import { drawUnmade } from './draw-unmade.ts';
 import type { PricedDocument } from './price-document.ts';

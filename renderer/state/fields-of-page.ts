@@ -1,5 +1,5 @@
 /** A page of the starter book becomes a cloth of her own: every value comes along as a guess that she can write over. */
-import type { StarterPage } from '#app/lining/starter-book.ts';
+import type { StarterPage } from '#app/lining/cloth/starter-book.ts';
 import type { Optics, SourcedValue } from '#shared/cloth.ts';
 import type { ClothRecord } from '#shared/records/records.ts';
 import { codeFor } from './code-for.ts';

@@ -1,6 +1,6 @@
 /** The meter's readings as they are typed: what cannot be is told at its own field, what can be gives a result. */
-import { measureTransmittance } from '#app/lining/home-measure.ts';
-import type { MeasuredTransmittance } from '#app/lining/home-measure.ts';
+import { measureTransmittance } from '#app/lining/cloth/home-measure.ts';
+import type { MeasuredTransmittance } from '#app/lining/cloth/home-measure.ts';
 import { StackFault } from '#app/lining/stack-fault.ts';
 import type { Locale } from '#shared/locale.ts';
 import type { Glazing } from '#shared/words.ts';

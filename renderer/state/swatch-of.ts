@@ -1,7 +1,7 @@
 /** From a cloth to its little drawing. */
 import type { SwatchInput } from '#app/drawing/draw-swatch.ts';
 import type { Hex } from '#app/drawing/drawn-room.ts';
-import { fillCloth } from '#app/lining/resolve-cloth.ts';
+import { fillCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { StackFault } from '#app/lining/stack-fault.ts';
 import type { Cloth } from '#shared/cloth.ts';
 import { isHex } from './draw-document.ts';

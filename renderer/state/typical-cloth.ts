@@ -1,9 +1,9 @@
 /** What the engines take for each value that she left empty: read from the same place from which they judge. */
-import { fillCloth } from '#app/lining/resolve-cloth.ts';
-import type { FilledCloth } from '#app/lining/resolve-cloth.ts';
+import { fillCloth } from '#app/lining/cloth/resolve-cloth.ts';
+import type { FilledCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { StackFault } from '#app/lining/stack-fault.ts';
-import { typicalWays } from '#app/lining/typical-values.ts';
-import type { TypicalWays } from '#app/lining/typical-values.ts';
+import { typicalWays } from '#app/lining/cloth/typical-values.ts';
+import type { TypicalWays } from '#app/lining/cloth/typical-values.ts';
 import type { Cloth } from '#shared/cloth.ts';
 import { toCloth } from '#shared/job-file/read-cloth.ts';
 import { writeCloth } from '#shared/job-file/write-cloth.ts';

@@ -3,7 +3,7 @@ import { describeDrawn } from '#app/drawing/describe-drawn.ts';
 import { drawRoom } from '#app/drawing/draw-room.ts';
 import { drawWorkSheet } from '#app/drawing/draw-work-sheet.ts';
 import type { Bounds, Drawing } from '#app/drawing/shape.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { priceJob } from '#app/pricing/price-job.ts';
 import type { Fault } from '#shared/fault.ts';
 import type { Job, Opening, Room } from '#shared/job.ts';

@@ -1,5 +1,5 @@
 /** What the closed lists of the trade are called on screen. */
-import { ROOM_NAMES } from '#app/lining/say-why.ts';
+import { ROOM_NAMES } from '#app/lining/say/say-why.ts';
 import type { Currency } from '#shared/money.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';

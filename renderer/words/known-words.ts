@@ -1,5 +1,5 @@
 /** Words of what a cloth does: light, hand, care, and where each value comes from. */
-import type { PageValue } from '#app/lining/starter-book.ts';
+import type { PageValue } from '#app/lining/cloth/starter-book.ts';
 import type { CareWay, Hand, LightBand, NeedleWay, SourcedValue, ValueSource } from '#shared/cloth.ts';
 
 export const BAND_WORDS: Readonly<Record<LightBand, string>> = {

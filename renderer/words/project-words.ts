@@ -47,7 +47,7 @@ export const READING_LABELS = {
   body: 'body',
 } as const;
 
-/** What each of the five readings is made of, by the ids of `app/lining/list-readings.ts`. */
+/** What each of the five readings is made of, by the ids of `app/lining/say/list-readings.ts`. */
 export const READING_PARTS: Readonly<Record<keyof typeof READING_LABELS, readonly string[]>> = {
   light: ['light', 'lightWithGlass', 'lightInRoom'],
   colour: ['colourShift'],

@@ -1,13 +1,13 @@
 /** Panels on the table: flat width, where the seams fall, pleats, and what hangs flat at either side of each. Ticks. */
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { TakeoffLine } from '#shared/result.ts';
-import { countPoints } from '#app/estimating/heading-points.ts';
+import { countPoints } from '#app/estimating/panels/heading-points.ts';
 import { joinedFace } from '#app/estimating/join-repeats.ts';
-import type { HeadingPoints } from '#app/estimating/heading-points.ts';
-import { sidesOfPanels, unlikePanels } from '#app/estimating/panel-sides.ts';
-import type { PanelSides } from '#app/estimating/panel-sides.ts';
-import { pleatOf } from '#app/estimating/pleats.ts';
-import { headingTurn } from '#app/estimating/heading-turn.ts';
+import type { HeadingPoints } from '#app/estimating/panels/heading-points.ts';
+import { sidesOfPanels, unlikePanels } from '#app/estimating/panels/panel-sides.ts';
+import type { PanelSides } from '#app/estimating/panels/panel-sides.ts';
+import { pleatOf } from '#app/estimating/panels/pleats.ts';
+import { headingTurn } from '#app/estimating/panels/heading-turn.ts';
 import type { WorkGiven } from '../draw-work-sheet.ts';
 
 export interface PanelLayout {

@@ -1,4 +1,4 @@
-import { lower } from '../say-number.ts';
+import { lower } from '../say/say-number.ts';
 import type { Rule } from './rule.ts';
 import { ANYWHERE, AT_GLASS, COMMON } from './rule.ts';
 

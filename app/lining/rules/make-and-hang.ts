@@ -1,4 +1,4 @@
-import { THIN_FACE } from '../thin-face.ts';
+import { THIN_FACE } from '../cloth/thin-face.ts';
 import { IDEAL_BODY, STIFF, stiffest } from '../body.ts';
 import type { MakeKind } from '../body.ts';
 import { KIND_NAMES } from '../place-of-kind.ts';

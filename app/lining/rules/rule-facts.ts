@@ -6,15 +6,15 @@ import { piecesOf } from '#shared/treatments/panels.ts';
 import type { Facing, FaceFamily, Heading, RoomUse } from '#shared/words.ts';
 import { makeOf } from '../body.ts';
 import type { MakeKind } from '../body.ts';
-import { draws, hangsBeforeHeat } from '../closing.ts';
+import { draws, hangsBeforeHeat } from '../light-and-heat/closing.ts';
 import type { JudgedShade } from '../judge-input.ts';
-import { nameLiningWeight } from '../lining-weight.ts';
-import type { LiningWeight } from '../lining-weight.ts';
-import { asks } from '../privacy-asked.ts';
+import { nameLiningWeight } from '../cloth/lining-weight.ts';
+import type { LiningWeight } from '../cloth/lining-weight.ts';
+import { asks } from '../choose/privacy-asked.ts';
 import { isCoated, showsNeedleHoles } from '../reckon-stack.ts';
 import type { Reckoned } from '../reckon-stack.ts';
-import { THIN_FACE } from '../thin-face.ts';
-import { DARK, isDarkening, lightTakenFor, NEARLY_DARK, SEEN_THROUGH, SHADOWS_SHOW } from '../say-readings.ts';
+import { THIN_FACE } from '../cloth/thin-face.ts';
+import { DARK, isDarkening, lightTakenFor, NEARLY_DARK, SEEN_THROUGH, SHADOWS_SHOW } from '../say/say-readings.ts';
 
 export interface RuleFacts {
   readonly r: Reckoned;

@@ -1,6 +1,6 @@
 import type { RoomUse } from '#shared/words.ts';
 import { nfpaMethod } from '../flame-method.ts';
-import { lower, sayList } from '../say-number.ts';
+import { lower, sayList } from '../say/say-number.ts';
 import type { Rule } from './rule.ts';
 import type { RuleFacts } from './rule-facts.ts';
 import { ANYWHERE, COMMON } from './rule.ts';

@@ -1,4 +1,4 @@
-import { DEEP_SHIFT, sayTint } from '../say-readings.ts';
+import { DEEP_SHIFT, sayTint } from '../say/say-readings.ts';
 import { mayInterline } from './interlining.ts';
 import { AT_GLASS, COMMON } from './rule.ts';
 import type { Rule } from './rule.ts';

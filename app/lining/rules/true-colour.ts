@@ -1,4 +1,4 @@
-import { sayTint } from '../say-readings.ts';
+import { sayTint } from '../say/say-readings.ts';
 import { mayInterline } from './interlining.ts';
 import type { Rule } from './rule.ts';
 import { AT_GLASS, COMMON } from './rule.ts';

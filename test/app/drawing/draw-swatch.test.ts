@@ -1,6 +1,6 @@
 /** A cutting of cloth: inside its square, lighter in the corner the more it passes, and never by chance. */
 import { describe, expect, it } from 'vitest';
-import { STARTER_BOOK } from '#app/lining/starter-book.ts';
+import { STARTER_BOOK } from '#app/lining/cloth/starter-book.ts';
 import { drawSwatch } from '#app/drawing/draw-swatch.ts';
 import type { SwatchInput } from '#app/drawing/draw-swatch.ts';
 import { luminanceOf } from '#app/drawing/mix-colours.ts';

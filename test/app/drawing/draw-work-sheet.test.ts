@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { drawWorkRows, drawWorkSheet } from '#app/drawing/draw-work-sheet.ts';
 import { readSheet } from '#app/drawing/read-sheet.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { formatLength } from '#shared/format-length.ts';
 import { kindsHouse } from '../proposal/house-of-kinds.ts';
 import { brokenNumbers, clashes, strays, wordsOf } from './read-drawing.ts';

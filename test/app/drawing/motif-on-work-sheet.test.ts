@@ -1,7 +1,7 @@
 /** What the workroom reads of a placed motif: its line on the cut of the face, and in words where the cuts begin. */
 import { describe, expect, test } from 'vitest';
 import { drawWorkRows } from '#app/drawing/draw-work-sheet.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { priceJob } from '#app/pricing/price-job.ts';
 import type { Drawing, Line, Rect } from '#app/drawing/shape.ts';
 import { sayFault } from '#shared/fault.ts';

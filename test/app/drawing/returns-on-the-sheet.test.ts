@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { drawWorkSheet, drawWorkRows } from '#app/drawing/draw-work-sheet.ts';
 import { layOutPanels } from '#app/drawing/work/lay-out-panel.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { priceJob } from '#app/pricing/price-job.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import { sayFault } from '#shared/fault.ts';

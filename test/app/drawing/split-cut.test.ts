@@ -1,7 +1,7 @@
 /** The work sheet tells which half of a split cut goes to which panel: common practice. */
 import { describe, expect, it } from 'vitest';
 import { drawWorkRows } from '#app/drawing/draw-work-sheet.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { priceJob } from '#app/pricing/price-job.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import { jobOf } from '../estimating/panels-case.ts';

@@ -1,7 +1,7 @@
 /** Grommets keep off the seams: common practice. Figures are worked by hand. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { countPoints } from '#app/estimating/heading-points.ts';
+import { countPoints } from '#app/estimating/panels/heading-points.ts';
 import { priceJob } from '#app/pricing/price-job.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import { sayFault } from '#shared/fault.ts';

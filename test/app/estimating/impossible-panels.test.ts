@@ -1,8 +1,8 @@
 /** Panels that cannot be: refused by field, or told. Rules are common practice; figures are worked by hand. */
 import { describe, expect, it } from 'vitest';
-import { checkPanels } from '#app/estimating/check-panels.ts';
+import { checkPanels } from '#app/estimating/panels/check-panels.ts';
 import { speaker } from '#app/estimating/say.ts';
-import { warnPanels } from '#app/estimating/warn-panels.ts';
+import { warnPanels } from '#app/estimating/panels/warn-panels.ts';
 import { estimateCase, readPanels } from './panels-case.ts';
 import type { PanelsCase } from './panels-case.ts';
 

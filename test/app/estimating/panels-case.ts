@@ -1,8 +1,8 @@
 /** One treatment of panels from a few wire fields, read by the program's own reader, and its take-off. */
-import { estimatePanels } from '#app/estimating/estimate-panels.ts';
+import { estimatePanels } from '#app/estimating/panels/estimate-panels.ts';
 import type { Estimate } from '#app/estimating/estimate.ts';
 import { speaker } from '#app/estimating/say.ts';
-import { resolveCloth, weightOf } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth, weightOf } from '#app/lining/cloth/resolve-cloth.ts';
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { readJob } from '#shared/job-file/read-job.ts';

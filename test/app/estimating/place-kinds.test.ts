@@ -5,7 +5,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { hungCloth } from '#app/estimating/hung-cloth.ts';
+import { hungCloth } from '#app/estimating/panels/hung-cloth.ts';
 import { priceJob } from '#app/pricing/price-job.ts';
 import { writeResult } from '#app/pricing/write-result.ts';
 import { sayFault } from '#shared/fault.ts';

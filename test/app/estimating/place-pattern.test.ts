@@ -5,8 +5,8 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkPanels } from '#app/estimating/check-panels.ts';
-import { cutsOfPanels } from '#app/estimating/cuts-of-panels.ts';
+import { checkPanels } from '#app/estimating/panels/check-panels.ts';
+import { cutsOfPanels } from '#app/estimating/panels/cuts-of-panels.ts';
 import { placePattern } from '#app/estimating/place-pattern.ts';
 import { lengthFrom, lengthIn } from '#shared/length.ts';
 import { readJob } from '#shared/job-file/read-job.ts';

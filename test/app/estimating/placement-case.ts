@@ -2,7 +2,7 @@
 import { checkTreatment, estimateTreatment } from '#app/estimating/estimate-treatment.ts';
 import type { MadeTreatment } from '#app/estimating/estimate-treatment.ts';
 import { speaker } from '#app/estimating/say.ts';
-import { resolveCloth, weightOf } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth, weightOf } from '#app/lining/cloth/resolve-cloth.ts';
 import type { BackCloth, FaceCloth } from '#shared/cloth.ts';
 import { sayFault } from '#shared/fault.ts';
 import type { Fault } from '#shared/fault.ts';

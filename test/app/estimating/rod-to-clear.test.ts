@@ -4,11 +4,11 @@
  */
 import { describe, expect, it } from 'vitest';
 import * as fc from 'fast-check';
-import { estimatePanels } from '#app/estimating/estimate-panels.ts';
-import { solveRod } from '#app/estimating/rod-to-clear.ts';
+import { estimatePanels } from '#app/estimating/panels/estimate-panels.ts';
+import { solveRod } from '#app/estimating/panels/rod-to-clear.ts';
 import { speaker } from '#app/estimating/say.ts';
-import { measureStackback } from '#app/estimating/stackback.ts';
-import { countWidths } from '#app/estimating/count-widths.ts';
+import { measureStackback } from '#app/estimating/panels/stackback.ts';
+import { countWidths } from '#app/estimating/panels/count-widths.ts';
 import { lengthFrom, lengthIn } from '#shared/length.ts';
 import { jobOf, readPanels } from './panels-case.ts';
 import type { PanelsCase } from './panels-case.ts';

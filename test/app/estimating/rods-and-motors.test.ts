@@ -1,6 +1,6 @@
 /** What panels hang on: rings or a track, a rod bent to an arch, a motor at one end. Common practice. */
 import { describe, expect, it } from 'vitest';
-import { advisePanels } from '#app/estimating/advise-panels.ts';
+import { advisePanels } from '#app/estimating/panels/advise-panels.ts';
 import { estimateCase, readPanels } from './panels-case.ts';
 import type { PanelsCase } from './panels-case.ts';
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { estimateCase, faceLine, jobOf, readPanels } from './panels-case.ts';
 import type { PanelsCase } from './panels-case.ts';
-import { checkPanels } from '#app/estimating/check-panels.ts';
+import { checkPanels } from '#app/estimating/panels/check-panels.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 
 const widthsOf = (given: PanelsCase): number => (faceLine(estimateCase(given)).halfWidths ?? 0) / 2;

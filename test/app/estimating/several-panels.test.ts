@@ -1,6 +1,6 @@
 /** Several still panels on one rod share widths in halves. Rule: whole or half widths only (common practice). */
 import { describe, expect, it } from 'vitest';
-import { cutsOfPanels } from '#app/estimating/cuts-of-panels.ts';
+import { cutsOfPanels } from '#app/estimating/panels/cuts-of-panels.ts';
 import { estimateCase, faceLine, readPanels } from './panels-case.ts';
 import type { PanelsCase } from './panels-case.ts';
 

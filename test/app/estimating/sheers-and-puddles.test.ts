@@ -4,8 +4,8 @@
  * 4 in single): common practice, figures worked by hand.
  */
 import { describe, expect, it } from 'vitest';
-import { advisePanels } from '#app/estimating/advise-panels.ts';
-import { checkPanels } from '#app/estimating/check-panels.ts';
+import { advisePanels } from '#app/estimating/panels/advise-panels.ts';
+import { checkPanels } from '#app/estimating/panels/check-panels.ts';
 import { ticks } from '#shared/length.ts';
 import { estimateCase, faceLine, readPanels } from './panels-case.ts';
 import type { PanelsCase } from './panels-case.ts';

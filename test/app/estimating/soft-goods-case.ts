@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import * as z from 'zod';
 import { speaker } from '#app/estimating/say.ts';
-import { resolveCloth, weightOf } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth, weightOf } from '#app/lining/cloth/resolve-cloth.ts';
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import { readPractice } from '#shared/job-file/read-practice.ts';

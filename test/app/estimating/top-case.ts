@@ -11,7 +11,7 @@ import type { TopEstimate } from '#app/estimating/top-treatment/top-estimate.ts'
 import { checkValance } from '#app/estimating/valance/check-valance.ts';
 import { estimateValance } from '#app/estimating/valance/estimate-valance.ts';
 import type { ValanceSheet } from '#app/estimating/valance/sheet-valance.ts';
-import { resolveCloth, weightOf } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth, weightOf } from '#app/lining/cloth/resolve-cloth.ts';
 import type { BackCloth, Cloth, FaceCloth } from '#shared/cloth.ts';
 import type { Fault } from '#shared/fault.ts';
 import { sayFault } from '#shared/fault.ts';

@@ -1,6 +1,6 @@
 /** Wave headings: the gliders decide, and nothing contradicts them. Rules are common practice. */
 import { describe, expect, it } from 'vitest';
-import { warnPanels } from '#app/estimating/warn-panels.ts';
+import { warnPanels } from '#app/estimating/panels/warn-panels.ts';
 import { speaker } from '#app/estimating/say.ts';
 import { estimateCase, faceLine, readPanels } from './panels-case.ts';
 import type { PanelsCase } from './panels-case.ts';

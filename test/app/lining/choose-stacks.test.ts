@@ -13,15 +13,15 @@ import {
   TIERS,
 } from '#shared/words.ts';
 import type { GenericClothId } from '#shared/words.ts';
-import { adviseTier } from '#app/lining/advise-tier.ts';
-import { chooseStacks, needsOf } from '#app/lining/choose-stacks.ts';
-import type { ChosenStacks, ChooseInput } from '#app/lining/choose-stacks.ts';
-import { compareStacks, describeBeside } from '#app/lining/compare-stacks.ts';
-import { describeStack } from '#app/lining/describe-stack.ts';
-import { listReadings } from '#app/lining/list-readings.ts';
+import { adviseTier } from '#app/lining/choose/advise-tier.ts';
+import { chooseStacks, needsOf } from '#app/lining/choose/choose-stacks.ts';
+import type { ChosenStacks, ChooseInput } from '#app/lining/choose/choose-stacks.ts';
+import { compareStacks, describeBeside } from '#app/lining/say/compare-stacks.ts';
+import { describeStack } from '#app/lining/say/describe-stack.ts';
+import { listReadings } from '#app/lining/say/list-readings.ts';
 import { judgeStack } from '#app/lining/judge-stack.ts';
-import { nameStack } from '#app/lining/name-stack.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { nameStack } from '#app/lining/say/name-stack.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { expectDifferentOrSame } from './different-or-same.ts';
 import { faceOf, inputOf, judge, ownOf, starters } from './window-case.ts';
 import type { Told } from './window-case.ts';

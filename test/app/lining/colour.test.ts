@@ -3,7 +3,7 @@ import Color from 'colorjs.io';
 import { converter, differenceCiede2000 } from 'culori';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ciede2000 } from '#app/lining/ciede2000.ts';
+import { ciede2000 } from '#app/lining/light-and-heat/ciede2000.ts';
 import {
   BAND_WHITE,
   hexOfXyz,
@@ -14,11 +14,11 @@ import {
   visibleShare,
   xyzOf,
   xyzOfHex,
-} from '#app/lining/colour.ts';
-import { BANDS_NM } from '#app/lining/observer.ts';
-import { fitShare, IVORY_SHAPE, spectraOf, WHITE_SHAPE } from '#app/lining/spectra.ts';
+} from '#app/lining/light-and-heat/colour.ts';
+import { BANDS_NM } from '#app/lining/light-and-heat/observer.ts';
+import { fitShare, IVORY_SHAPE, spectraOf, WHITE_SHAPE } from '#app/lining/light-and-heat/spectra.ts';
 import { StackFault } from '#app/lining/stack-fault.ts';
-import { upsampleColour } from '#app/lining/upsample-colour.ts';
+import { upsampleColour } from '#app/lining/light-and-heat/upsample-colour.ts';
 
 const toLab65 = converter('lab65');
 const theirDifference = differenceCiede2000();

@@ -5,10 +5,10 @@ import { lengthFrom } from '#shared/length.ts';
 import { parseWeight } from '#shared/weight.ts';
 import { FACE_FAMILIES, GENERIC_CLOTH_IDS, HEADINGS, ROOM_USES } from '#shared/words.ts';
 import type { GenericClothId } from '#shared/words.ts';
-import { nameLiningWeight } from '#app/lining/lining-weight.ts';
+import { nameLiningWeight } from '#app/lining/cloth/lining-weight.ts';
 import { RULES } from '#app/lining/rules/index.ts';
-import { STARTER_CLOTH } from '#app/lining/starter-cloth.ts';
-import { faceAppearance, LIGHT_SETTINGS } from '#app/lining/show-light.ts';
+import { STARTER_CLOTH } from '#app/lining/cloth/starter-cloth.ts';
+import { faceAppearance, LIGHT_SETTINGS } from '#app/lining/light-and-heat/show-light.ts';
 import { FACTS } from './facts-of-windows.ts';
 import { faceOf, judge, levelOf, ownOf, rulesOf, starters } from './window-case.ts';
 

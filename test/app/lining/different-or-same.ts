@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { ChosenStacks } from '#app/lining/choose-stacks.ts';
+import type { ChosenStacks } from '#app/lining/choose/choose-stacks.ts';
 import { TIERS } from '#shared/words.ts';
 
 /** Every option is another stack, or says that it is the same as one before it and why nothing more is offered. */

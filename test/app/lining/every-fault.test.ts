@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sayFault } from '#shared/fault.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
-import { fillCloth } from '#app/lining/resolve-cloth.ts';
+import { fillCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import type { StackFaultCode } from '#app/lining/stack-fault.ts';
 
 const flat = (share: number, count = 16): number[] => Array.from({ length: count }, () => share);

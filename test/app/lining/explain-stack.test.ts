@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import type { BackCloth } from '#shared/cloth.ts';
 import { GENERIC_CLOTH_IDS, HEADINGS, ROOM_USES } from '#shared/words.ts';
-import { chooseStacks } from '#app/lining/choose-stacks.ts';
-import type { ChooseInput, ChosenStacks } from '#app/lining/choose-stacks.ts';
-import { explainFamily, explainStack } from '#app/lining/explain-stack.ts';
-import { insistOn } from '#app/lining/insist-on.ts';
+import { chooseStacks } from '#app/lining/choose/choose-stacks.ts';
+import type { ChooseInput, ChosenStacks } from '#app/lining/choose/choose-stacks.ts';
+import { explainFamily, explainStack } from '#app/lining/choose/explain-stack.ts';
+import { insistOn } from '#app/lining/choose/insist-on.ts';
 import { judgeStack } from '#app/lining/judge-stack.ts';
 import { inputOf, judge, starters } from './window-case.ts';
 import type { Told } from './window-case.ts';

@@ -1,9 +1,9 @@
 /** Two readings of a light meter give the light that a sample passes, with its uncertainty; worked by hand. */
 import { describe, expect, it } from 'vitest';
-import { composeTwo, layerOf } from '#app/lining/compose-layers.ts';
-import { GLASS } from '#app/lining/glass.ts';
-import { measureTransmittance } from '#app/lining/home-measure.ts';
-import type { MeasureGiven } from '#app/lining/home-measure.ts';
+import { composeTwo, layerOf } from '#app/lining/light-and-heat/compose-layers.ts';
+import { GLASS } from '#app/lining/light-and-heat/glass.ts';
+import { measureTransmittance } from '#app/lining/cloth/home-measure.ts';
+import type { MeasureGiven } from '#app/lining/cloth/home-measure.ts';
 import { StackFault } from '#app/lining/stack-fault.ts';
 import { judge } from './window-case.ts';
 

@@ -1,13 +1,13 @@
 /** All treatments at one opening together, drawn or open. */
 import { describe, expect, it } from 'vitest';
 import { lengthFrom } from '#shared/length.ts';
-import { composeLayers, layerOf } from '#app/lining/compose-layers.ts';
-import { GLASS } from '#app/lining/glass.ts';
+import { composeLayers, layerOf } from '#app/lining/light-and-heat/compose-layers.ts';
+import { GLASS } from '#app/lining/light-and-heat/glass.ts';
 import { judgeOpening } from '#app/lining/judge-opening.ts';
 import type { HungTreatment } from '#app/lining/judge-opening.ts';
 import type { JudgeInput } from '#app/lining/judge-input.ts';
 import { StackFault } from '#app/lining/stack-fault.ts';
-import { MOST_ADDED } from '#app/lining/warmth.ts';
+import { MOST_ADDED } from '#app/lining/light-and-heat/warmth.ts';
 import { inputOf, starters } from './window-case.ts';
 
 const SHEER = { transmittance: 0.6, reflectance: 0.28 };

@@ -9,26 +9,37 @@ import { describe, expect, it } from 'vitest';
 import { lengthFrom } from '#shared/length.ts';
 import { LOCALES } from '#shared/locale.ts';
 import { GSM_PER_OZ_YD2, parseWeight } from '#shared/weight.ts';
-import { ciede2000 } from '#app/lining/ciede2000.ts';
-import { labOf, scaleToY, SRGB_WHITE, xyzOf, xyzOfHex } from '#app/lining/colour.ts';
-import type { Lab } from '#app/lining/colour.ts';
-import { shiftOf, stackSpectra } from '#app/lining/colour-shift.ts';
-import { composeLayers } from '#app/lining/compose-layers.ts';
-import type { Layer } from '#app/lining/compose-layers.ts';
-import { dewPoint, driestHumidity, glassTemperature, saturationPressure } from '#app/lining/condensation.ts';
-import { BANDS_NM, WEIGHTS } from '#app/lining/observer.ts';
-import { daylightAt } from '#app/lining/daylight.ts';
-import { damageAt, damageBetween } from '#app/lining/fade.ts';
+import { ciede2000 } from '#app/lining/light-and-heat/ciede2000.ts';
+import { labOf, scaleToY, SRGB_WHITE, xyzOf, xyzOfHex } from '#app/lining/light-and-heat/colour.ts';
+import type { Lab } from '#app/lining/light-and-heat/colour.ts';
+import { shiftOf, stackSpectra } from '#app/lining/light-and-heat/colour-shift.ts';
+import { composeLayers } from '#app/lining/light-and-heat/compose-layers.ts';
+import type { Layer } from '#app/lining/light-and-heat/compose-layers.ts';
+import {
+  dewPoint,
+  driestHumidity,
+  glassTemperature,
+  saturationPressure,
+} from '#app/lining/light-and-heat/condensation.ts';
+import { BANDS_NM, WEIGHTS } from '#app/lining/light-and-heat/observer.ts';
+import { daylightAt } from '#app/lining/light-and-heat/daylight.ts';
+import { damageAt, damageBetween } from '#app/lining/light-and-heat/fade.ts';
 import { sayCordLaw } from '#app/lining/cord-law.ts';
 import { nfpaMethod } from '#app/lining/flame-method.ts';
-import { diffuseOf, pleat, reflectanceAt, transmittanceAt, yarnReflectance } from '#app/lining/pleated-cloth.ts';
+import {
+  diffuseOf,
+  pleat,
+  reflectanceAt,
+  transmittanceAt,
+  yarnReflectance,
+} from '#app/lining/light-and-heat/pleated-cloth.ts';
 import { RULES } from '#app/lining/rules/index.ts';
-import { solveFluxes } from '#app/lining/solve-fluxes.ts';
-import { partlyDrawn, reckonSummer } from '#app/lining/summer.ts';
-import type { SolarGlass } from '#app/lining/summer.ts';
-import { addedResistance, closedU, M2K_PER_R, shutterResistance } from '#app/lining/warmth.ts';
-import type { Permeability } from '#app/lining/warmth.ts';
-import { reckonWhiteness, reckonYellowness, whitenessAt } from '#app/lining/whiteness.ts';
+import { solveFluxes } from '#app/lining/light-and-heat/solve-fluxes.ts';
+import { partlyDrawn, reckonSummer } from '#app/lining/light-and-heat/summer.ts';
+import type { SolarGlass } from '#app/lining/light-and-heat/summer.ts';
+import { addedResistance, closedU, M2K_PER_R, shutterResistance } from '#app/lining/light-and-heat/warmth.ts';
+import type { Permeability } from '#app/lining/light-and-heat/warmth.ts';
+import { reckonWhiteness, reckonYellowness, whitenessAt } from '#app/lining/cloth/whiteness.ts';
 
 /** What a record holds under a name: read by the readers below, which fail on anything else. */
 interface Values {

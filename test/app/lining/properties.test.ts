@@ -2,16 +2,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Content } from '#shared/cloth.ts';
-import { labOf, scaleToY, xyzOf } from '#app/lining/colour.ts';
-import { stackSpectra } from '#app/lining/colour-shift.ts';
-import { composeLayers, composeTwo } from '#app/lining/compose-layers.ts';
-import type { Layer } from '#app/lining/compose-layers.ts';
-import { pleat } from '#app/lining/pleated-cloth.ts';
-import { solveFluxes } from '#app/lining/solve-fluxes.ts';
-import { IVORY_SHAPE, spectraOf, WHITE_SHAPE } from '#app/lining/spectra.ts';
-import { MOST_ADDED, reckonWarmth } from '#app/lining/warmth.ts';
-import type { ClosingClass } from '#app/lining/closing.ts';
-import { lightProfile } from '#app/lining/show-light.ts';
+import { labOf, scaleToY, xyzOf } from '#app/lining/light-and-heat/colour.ts';
+import { stackSpectra } from '#app/lining/light-and-heat/colour-shift.ts';
+import { composeLayers, composeTwo } from '#app/lining/light-and-heat/compose-layers.ts';
+import type { Layer } from '#app/lining/light-and-heat/compose-layers.ts';
+import { pleat } from '#app/lining/light-and-heat/pleated-cloth.ts';
+import { solveFluxes } from '#app/lining/light-and-heat/solve-fluxes.ts';
+import { IVORY_SHAPE, spectraOf, WHITE_SHAPE } from '#app/lining/light-and-heat/spectra.ts';
+import { MOST_ADDED, reckonWarmth } from '#app/lining/light-and-heat/warmth.ts';
+import type { ClosingClass } from '#app/lining/light-and-heat/closing.ts';
+import { lightProfile } from '#app/lining/light-and-heat/show-light.ts';
 import { GENERIC_CLOTH_IDS, GLAZINGS, INTERLINING_FAMILIES } from '#shared/words.ts';
 import { faceOf, judge, ownOf, rulesOf, starters } from './window-case.ts';
 

@@ -6,8 +6,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { placeOf } from '#app/lining/place-of-kind.ts';
-import { FADE_WORDS, LIGHT_WORDS, WARMTH_WORDS } from '#app/lining/say-readings.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { FADE_WORDS, LIGHT_WORDS, WARMTH_WORDS } from '#app/lining/say/say-readings.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { priceJob } from '#app/pricing/price-job.ts';
 import type { Job } from '#shared/job.ts';
 import type { TierResult } from '#shared/result.ts';

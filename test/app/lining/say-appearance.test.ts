@@ -1,8 +1,8 @@
 /** The slider from overcast to noon, and lamplight: the same spectra, and words that follow what is seen. */
 import { describe, expect, it } from 'vitest';
 import type { GenericClothId } from '#shared/words.ts';
-import { saySky, sayAppearance } from '#app/lining/say-appearance.ts';
-import { faceAppearance, LIGHT_SETTINGS, lightUnder } from '#app/lining/show-light.ts';
+import { saySky, sayAppearance } from '#app/lining/say/say-appearance.ts';
+import { faceAppearance, LIGHT_SETTINGS, lightUnder } from '#app/lining/light-and-heat/show-light.ts';
 import { faceOf, starters } from './window-case.ts';
 
 const face = faceOf({ colour: '#c9b79a' });

@@ -3,10 +3,10 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { FACE_FAMILIES, GENERIC_CLOTH_IDS, INTERLINING_FAMILIES, LINING_FAMILIES } from '#shared/words.ts';
-import { FACE_FAMILY_VALUES, KEYES_BOUNDS } from '#app/lining/face-families.ts';
-import { nearestHand, STIFFNESS_OF_HAND } from '#app/lining/hand.ts';
-import { fillCloth } from '#app/lining/resolve-cloth.ts';
-import { PAGE_VALUES, STARTER_BOOK } from '#app/lining/starter-book.ts';
+import { FACE_FAMILY_VALUES, KEYES_BOUNDS } from '#app/lining/cloth/face-families.ts';
+import { nearestHand, STIFFNESS_OF_HAND } from '#app/lining/cloth/hand.ts';
+import { fillCloth } from '#app/lining/cloth/resolve-cloth.ts';
+import { PAGE_VALUES, STARTER_BOOK } from '#app/lining/cloth/starter-book.ts';
 import { HANDS } from '#shared/cloth.ts';
 
 interface Check {

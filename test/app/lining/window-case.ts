@@ -5,7 +5,7 @@ import type { Judgement } from '#shared/result.ts';
 import type { GenericClothId } from '#shared/words.ts';
 import type { JudgedOpening, JudgedRoom, JudgedTreatment, JudgeInput, Made } from '#app/lining/judge-input.ts';
 import { judgeStack } from '#app/lining/judge-stack.ts';
-import { STARTER_CLOTH } from '#app/lining/starter-cloth.ts';
+import { STARTER_CLOTH } from '#app/lining/cloth/starter-cloth.ts';
 
 const WIDTH = lengthFrom(54, 'in');
 

@@ -1,11 +1,11 @@
 /** A room of the reference folder as a page that somebody can read: every option with its words, readings, advice and why. */
 import { speaker } from '#app/estimating/say.ts';
-import { chooseStacks } from '#app/lining/choose-stacks.ts';
-import type { ChooseInput } from '#app/lining/choose-stacks.ts';
-import { explainFamily } from '#app/lining/explain-stack.ts';
+import { chooseStacks } from '#app/lining/choose/choose-stacks.ts';
+import type { ChooseInput } from '#app/lining/choose/choose-stacks.ts';
+import { explainFamily } from '#app/lining/choose/explain-stack.ts';
 import { judgeOpening } from '#app/lining/judge-opening.ts';
 import type { HungTreatment } from '#app/lining/judge-opening.ts';
-import { listReadings } from '#app/lining/list-readings.ts';
+import { listReadings } from '#app/lining/say/list-readings.ts';
 import { isUnlit } from '#app/lining/reckon-stack.ts';
 import { placeOf } from '#app/lining/place-of-kind.ts';
 import { staysDrawn } from '#app/lining/stays-drawn.ts';

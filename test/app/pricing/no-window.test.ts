@@ -4,7 +4,7 @@ import { priceJob } from '#app/pricing/price-job.ts';
 import { writeResult } from '#app/pricing/write-result.ts';
 import { drawRoom } from '#app/drawing/draw-room.ts';
 import { describeDrawn } from '#app/drawing/describe-drawn.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { sayFault } from '#shared/fault.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import { wordsOf } from '../drawing/read-drawing.ts';

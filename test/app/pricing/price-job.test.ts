@@ -4,7 +4,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { priceJob } from '#app/pricing/price-job.ts';
 import { writeResult } from '#app/pricing/write-result.ts';
 import { billableWidths } from '#app/estimating/billable-widths.ts';
-import { resolveCloth } from '#app/lining/resolve-cloth.ts';
+import { resolveCloth } from '#app/lining/cloth/resolve-cloth.ts';
 import { sayFault } from '#shared/fault.ts';
 import type { Job } from '#shared/job.ts';
 import { readJob } from '#shared/job-file/read-job.ts';

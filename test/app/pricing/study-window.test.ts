@@ -1,9 +1,9 @@
 /** What is asked of the lining engine after pricing: readings, why not another stack, and all that hangs together. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { sayOpening } from '#app/lining/say-opening.ts';
-import { liningSay } from '#app/lining/lining-say.ts';
-import { sayTold } from '#app/lining/say-told.ts';
+import { sayOpening } from '#app/lining/say/say-opening.ts';
+import { liningSay } from '#app/lining/say/lining-say.ts';
+import { sayTold } from '#app/lining/say/say-told.ts';
 import { assembleProposal } from '#app/proposal/assemble-proposal.ts';
 import { explainBehind, explainStacks, judgeTogether, readStack } from '#app/pricing/study-window.ts';
 import { priceJob } from '#app/pricing/price-job.ts';

@@ -13,7 +13,7 @@ import {
 import { readMeasure } from '../../../renderer/state/measure-light.ts';
 import { fieldsOfPage } from '../../../renderer/state/fields-of-page.ts';
 import { typicalOf } from '../../../renderer/state/typical-cloth.ts';
-import { STARTER_BOOK } from '#app/lining/starter-book.ts';
+import { STARTER_BOOK } from '#app/lining/cloth/starter-book.ts';
 import { sampleCloth } from './sample-document.ts';
 
 const type = (cloth: ClothRecord, side: 'transmittance' | 'reflectance' | 'street', text: string): ClothRecord => ({
