@@ -89,7 +89,9 @@ function findFaults(treatment: Treatment, face: FaceCloth, pricing: JobPricing):
     const stack = treatment.stacks[tier];
     if (!stack) return [];
     const own = faceOf(pricing, stack.face) ?? face;
-    return checkTreatment(treatment, own, behindOf(pricing, stack.behind), units, find);
+    // Plain cloth of its own in one option shows no pattern, wherever the pattern of the others stands.
+    const hung = own !== face && own.repeat === null ? { ...treatment, pattern: null } : treatment;
+    return checkTreatment(hung, own, behindOf(pricing, stack.behind), units, find);
   });
   const all = [...checkTreatment(treatment, face, [], units, find), ...given];
   return all.filter((fault, index) => all.findIndex((each) => each.path === fault.path) === index);

@@ -183,6 +183,19 @@ describe('stacks', () => {
     expect(new Set([good, better, best].map((tier) => tier.stack.behind.join('+'))).size).toBe(3);
   });
 
+  it('an option in a plain cloth of its own is made, though the others place their pattern', () => {
+    const more: WireJob['cloth'] = [{ id: 'plain', role: 'face', width: 54, price: '20.00/yd' }];
+    const placed = { ...EXAMPLE.panels, pattern: { place: 'top' } } as const;
+    const own = { ...placed, stacks: { ...STACKS, good: { face: 'plain', behind: ['std-white'] } } };
+    const { faults, treatments } = priceJob(read({ ...EXAMPLE, more, panels: own }, 'example'));
+    expect(faults).toEqual([]);
+    const [good, better] = [treatments[0]!.tiers.good, treatments[0]!.tiers.better];
+    expect(good.takeoff[0]?.pattern).toBeUndefined();
+    expect(better.takeoff[0]?.pattern?.place).toBe('top');
+    const plain = priceJob(read({ ...EXAMPLE, more, panels: { ...placed, face: 'plain' } }, 'example'));
+    expect(plain.faults.map(({ path }) => path)).toEqual([expect.stringMatching(/pattern\.place$/)]);
+  });
+
   it('an advised tier never carries a stop', () => {
     const result = priceJob(read({ ...EXAMPLE, panels: { ...EXAMPLE.panels, stacks: {} } }, 'example'));
     const treatment = result.treatments[0]!;
