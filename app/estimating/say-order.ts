@@ -6,7 +6,7 @@ import type { Practice } from '#shared/practice.ts';
 import type { SuppliedPiece, TakeoffLine, WorkingStep } from '#shared/result.ts';
 import { orderExtra } from './cut-cloth.ts';
 import { lostAtStart } from './order-cloth.ts';
-import { step } from './say.ts';
+import { countOf, step } from './say.ts';
 import type { Say } from './say.ts';
 
 type OrderedLine = Pick<TakeoffLine, 'plan' | 'handbook' | 'order' | 'pieces'>;
@@ -64,7 +64,7 @@ function sayPieces(pieces: readonly SuppliedPiece[], extra: Ticks, say: Say): st
     const [piece] = same;
     if (piece === undefined) return [];
     const many = same.length === 1 ? '1 piece' : `${same.length} pieces`;
-    const cuts = piece.cuts === 1 ? '1 cut' : `${piece.cuts} cuts`;
+    const cuts = countOf(piece.cuts, 'cut');
     const each = same.length === 1 ? '' : ' each';
     return [`${many} of ${cuts}: ${say.length(piece.base)}${added} ${say.unit}, ${say.cloth(piece.order)}${each}`];
   });

@@ -31,6 +31,11 @@ export function speaker(unit: LengthUnit, locale: Locale): Say {
   };
 }
 
+/** "1 cut", "2 cuts". */
+export function countOf(count: number, one: string): string {
+  return count === 1 ? `1 ${one}` : `${count} ${one}s`;
+}
+
 export function step(id: string, label: string, formula: string, value: string, rests: string): WorkingStep {
   return { id, label, formula, value, rests };
 }

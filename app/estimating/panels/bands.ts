@@ -12,7 +12,7 @@ import type { LaidFace } from './laid-face.ts';
 import type { LaidLength } from '../lay-on-pieces.ts';
 import { alikeCuts, orderCloth } from '../order-cloth.ts';
 import { downToWhole, halvesUpToTick, upToWhole } from '../round.ts';
-import { step } from '../say.ts';
+import { countOf, step } from '../say.ts';
 import type { Say } from '../say.ts';
 import { workOrder } from '../work-rows.ts';
 import { gramsOf } from './weigh-layer.ts';
@@ -129,8 +129,9 @@ export function workBand(
   say: Say,
 ): WorkingStep[] {
   const edge = EDGES[band.edge];
-  const cut = `${strips} strips of ${say.length(cutWidth)} × ${say.length(line.plainCut)}`;
-  const formula = band.edge === 'hem' ? `${cut}, across the cloth` : `${cut}, ${across} across: ${line.cuts} cuts`;
+  const cut = `${countOf(strips, 'strip')} of ${say.length(cutWidth)} × ${say.length(line.plainCut)}`;
+  const formula =
+    band.edge === 'hem' ? `${cut}, across the cloth` : `${cut}, ${across} across: ${countOf(line.cuts, 'cut')}`;
   return [
     step(
       `band-${band.edge}`,

@@ -10,7 +10,7 @@ import type { Cut } from '../cut-cloth.ts';
 import type { LaidFace } from './laid-face.ts';
 import { headingTurn } from './heading-turn.ts';
 import { workOrderOf } from '../say-order.ts';
-import { step } from '../say.ts';
+import { countOf, step } from '../say.ts';
 import { workMeasures } from './work-measures.ts';
 import type { Say } from '../say.ts';
 import { wavePiece } from './wave.ts';
@@ -211,7 +211,8 @@ export function workCut(panels: PanelsTreatment, face: FaceCloth, laid: LaidFace
       ),
     );
   }
-  const cuts = panels.quantity > 1 ? `${line.cuts} cuts of ${panels.quantity} treatments` : `${line.cuts} cuts`;
+  const all = countOf(line.cuts, 'cut');
+  const cuts = panels.quantity > 1 ? `${all} of ${panels.quantity} treatments` : all;
   steps.push(
     step(
       'laid-out',
