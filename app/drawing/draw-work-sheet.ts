@@ -18,6 +18,7 @@ import { piecesOfShowerCurtain } from './work/pieces-of-shower-curtain.ts';
 import { piecesOfSwags } from './work/pieces-of-swags.ts';
 import { piecesOfValance } from './work/pieces-of-valance.ts';
 import type { WorkRow } from './work/work-piece.ts';
+import type { WorkGiven } from './work/work-given.ts';
 import type { Drawing, Shape } from './shape.ts';
 import { moveDown } from './move-shape.ts';
 import { SHEET_STYLES } from './sheet-style.ts';
@@ -31,18 +32,6 @@ export interface WorkSheetInput {
   readonly decimal?: '.' | ',';
   /** Points; the drawing is as high as its pieces need. */
   readonly width: number;
-  readonly detail: 'screen' | 'paper';
-}
-
-/** What the pieces of every kind are drawn from. */
-export interface WorkGiven<Kind extends Treatment = Treatment> {
-  readonly treatment: Kind;
-  readonly made: TierResult;
-  readonly clothOf: (id: string) => Cloth | null;
-  /** `84½`. */
-  readonly say: (length: number) => string;
-  /** `84½ in`. */
-  readonly sayUnit: (length: number) => string;
   readonly detail: 'screen' | 'paper';
 }
 

@@ -1,5 +1,5 @@
 /** How a work drawing speaks of cloth and of how often a piece is cut. */
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import type { TakeoffLine } from '#shared/result.ts';
 
 export function nameOf(given: Pick<WorkGiven, 'clothOf'>, id: string): string {

@@ -8,7 +8,7 @@ import { sidesOfPanels, unlikePanels } from '#app/estimating/panels/panel-sides.
 import type { PanelSides } from '#app/estimating/panels/panel-sides.ts';
 import { pleatOf } from '#app/estimating/panels/pleats.ts';
 import { headingTurn } from '#app/estimating/panels/heading-turn.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 
 export interface PanelLayout {
   readonly turn: number;

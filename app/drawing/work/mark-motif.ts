@@ -4,7 +4,7 @@ import type { TakenPattern } from '#shared/result.ts';
 import { placePattern } from '#app/estimating/place-pattern.ts';
 import type { PlacedPattern } from '#app/estimating/place-pattern.ts';
 import { placeOnOwnValance } from '#app/estimating/roman-shade/cut-shade.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import { faceLine } from './cloth-words.ts';
 import type { WorkPiece, WorkRow } from './work-piece.ts';
 

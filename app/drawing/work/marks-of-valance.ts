@@ -2,7 +2,7 @@
 import type { ValanceTreatment } from '#shared/treatments/valance.ts';
 import { isFull } from '#shared/treatments/valance.ts';
 import type { ValanceSheet } from '#app/estimating/valance/sheet-valance.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import { chainOf, linksBetween } from './chain-of.ts';
 import type { Link } from './chain-of.ts';
 import type { Chain, PieceLine, PieceZone } from './work-piece.ts';

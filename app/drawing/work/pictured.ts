@@ -3,7 +3,7 @@ import type { TierResult } from '#shared/result.ts';
 import { ticks } from '#shared/length.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
 import { describeDrawn } from '../describe-drawn.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import { drawHung } from '../draw-hung.ts';
 import type { DrawnHung } from '../drawn-room.ts';
 import { isFurniture } from '../drawn-treatment.ts';

@@ -1,7 +1,7 @@
 /** A bed skirt on the table: the bed from above with its sides, every strip as it is marked, one cut, the deck. */
 import type { BedSkirtTreatment } from '#shared/treatments/bed-skirt.ts';
 import type { BedSkirtSheet } from '#app/estimating/bed-skirt/bed-skirt-sheet.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import { readSheet } from '../read-sheet.ts';
 import { chainOf, whole } from './chain-of.ts';
 import { nameOf, sayQuantity } from './cloth-words.ts';

@@ -1,7 +1,7 @@
 /** A cornice on the bench: its boards, padding, the cloth over it with its seams, welts and the cover of its dust board. */
 import type { CorniceTreatment } from '#shared/treatments/cornice.ts';
 import type { CorniceSheet, CutSize } from '#app/estimating/cornice/estimate-cornice.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import { readSheet } from '../read-sheet.ts';
 import { chainOf, whole } from './chain-of.ts';
 import { faceLine, nameOf, sayQuantity } from './cloth-words.ts';

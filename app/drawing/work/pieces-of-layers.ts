@@ -1,5 +1,5 @@
 /** The layers behind the face, a piece each: one full width as it is cut, or the run of cloth that lies sideways. */
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import type { TakeoffLine } from '#shared/result.ts';
 import { whole } from './chain-of.ts';
 import { backLines, nameOf, sayCuts } from './cloth-words.ts';

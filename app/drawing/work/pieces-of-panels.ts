@@ -1,7 +1,7 @@
 /** Panels on the table: one cut, one panel spread flat with its seams and pleats, and the panel as it is made. */
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import { headingTurn } from '#app/estimating/panels/heading-turn.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import type { TakeoffLine } from '#shared/result.ts';
 import { chainOf, whole } from './chain-of.ts';
 import type { Link } from './chain-of.ts';

@@ -2,7 +2,7 @@
 import type { RomanShadeTreatment } from '#shared/treatments/roman-shade.ts';
 import type { LayerSheet, PieceSheet, RomanShadeSheet } from '#app/estimating/roman-shade/roman-shade-sheet.ts';
 import { topOfShade } from '#app/estimating/roman-shade/top-of-shade.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import { readSheet } from '../read-sheet.ts';
 import { chainOf, linksBetween, whole } from './chain-of.ts';
 import { nameOf, sayQuantity } from './cloth-words.ts';

@@ -1,7 +1,7 @@
 /** A shower curtain on the table: cut with its hems, made with its eyelets clear of the seams, the liner. */
 import type { ShowerCurtainTreatment } from '#shared/treatments/shower-curtain.ts';
 import type { ShowerCurtainSheet } from '#app/estimating/shower-curtain/estimate-shower-curtain.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import { readSheet } from '../read-sheet.ts';
 import { chainOf, linksBetween, whole } from './chain-of.ts';
 import { faceLine, nameOf, sayQuantity } from './cloth-words.ts';

@@ -2,7 +2,7 @@
 import type { SwagsTreatment } from '#shared/treatments/swags.ts';
 import type { SwagsSheet } from '#app/estimating/swags/estimate-swags.ts';
 import type { CutTail } from '#app/estimating/swags/lay-swags.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import { readSheet } from '../read-sheet.ts';
 import { chainOf, linksBetween, whole } from './chain-of.ts';
 import type { Link } from './chain-of.ts';

@@ -1,7 +1,7 @@
 /** A valance on the table: flat with its lines, pleats, scallops or ring columns, made, and its board with the cover. */
 import type { ValanceTreatment } from '#shared/treatments/valance.ts';
 import type { FoldLine, ValanceSheet } from '#app/estimating/valance/sheet-valance.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import { readSheet } from '../read-sheet.ts';
 import { chainOf, linksBetween, whole } from './chain-of.ts';
 import type { Link } from './chain-of.ts';

@@ -1,6 +1,6 @@
 /** What stands along the flat heading of a panel without pleats, and what is trimmed so that no grommet meets a seam. */
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
-import type { WorkGiven } from '../draw-work-sheet.ts';
+import type { WorkGiven } from './work-given.ts';
 import { chainOf } from './chain-of.ts';
 import type { Link } from './chain-of.ts';
 import type { PanelLayout } from './lay-out-panel.ts';
