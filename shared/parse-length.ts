@@ -60,7 +60,8 @@ export function parseLength(text: string, unit: LengthUnit, most: Ticks = LONGES
   const refuse = (wrong: string): ParsedLength => ({ ok: false, wrong, right });
   const shown = text.trim();
   if (shown === '') return refuse('nothing is written here');
-  if (/^[-−]/.test(shown)) return refuse(`"${shown}" is negative`);
+  if (/^[-−]/.test(shown))
+    return { ok: false, wrong: `"${shown}" is negative`, right: `give a length of 0 or more: ${right}` };
   if (shown.startsWith('≈')) return refuse(`"${shown}" is only about right`);
 
   let rest = normalise(shown);

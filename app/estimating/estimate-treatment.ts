@@ -109,7 +109,7 @@ export function estimateTreatment(
     estimate: withPlacement(treatment, made.estimate, face, behind.length > 0, given.say),
     warnings: [
       ...made.warnings,
-      ...warnPlacement(treatment, made.estimate, face),
+      ...warnPlacement(treatment, made.estimate, face, behind.length > 0, given.say),
       ...warnSupply(treatment, made.estimate, clothOf, given.say),
     ],
   };

@@ -37,7 +37,9 @@ export function nameCloth(job: Job, window: ListedWindow): string | null {
   return only === undefined ? null : (resolveCloth(only, job.cloth)?.name ?? only);
 }
 
-/** What the list is counted in: windows, or pieces where a bed or a bath is among them. */
+/** What the list is counted in: windows, or pieces where a bed or a bath is among them, or a window has several. */
 export function pieceWord(windows: readonly ListedWindow[]): 'window' | 'piece' {
-  return windows.every(({ treatment }) => hangsAtWindow(treatment)) ? 'window' : 'piece';
+  const places = new Set(windows.map(({ opening }) => opening));
+  const each = places.size === windows.length && windows.every(({ treatment }) => hangsAtWindow(treatment));
+  return each ? 'window' : 'piece';
 }

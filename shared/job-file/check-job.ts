@@ -14,7 +14,7 @@ import { checkCutting } from './check-cutting.ts';
 import { checkInsideMount } from './check-inside-mount.ts';
 import { checkPanelsFile } from './check-panels-file.ts';
 import { checkOptics } from './check-optics.ts';
-import { checkPattern, firstLevel } from './check-pattern.ts';
+import { checkPattern, firstLevel, tellsLevel } from './check-pattern.ts';
 import { CheckTools } from './check-tools.ts';
 import type { CheckedPlace } from './check-tools.ts';
 import { READ_ALONE } from './read-place.ts';
@@ -150,8 +150,9 @@ function readRoom(tools: CheckTools, item: unknown, path: string, around: ReadAr
   warnOverlapping(tools, openings, at(path, 'openings'));
   const treatments = openings.flatMap((opening) => listOf(LOOSE.safeParse(opening).data?.['treatments']));
   const patternLevel = around.patternLevel ?? firstLevel(treatments, ceiling, tools.unit);
+  const known = { ceiling, patternLevel, levelIsTold: tellsLevel(treatments) };
   openings.forEach((opening, index) => {
-    readOpening(tools, opening, at(at(path, 'openings'), index), { ceiling, patternLevel });
+    readOpening(tools, opening, at(at(path, 'openings'), index), known);
   });
 }
 
@@ -176,7 +177,7 @@ function warnOverlapping(tools: CheckTools, openings: readonly unknown[], path: 
         );
 }
 
-type CheckedRoom = Pick<CheckedPlace, 'ceiling' | 'patternLevel'>;
+type CheckedRoom = Pick<CheckedPlace, 'ceiling' | 'patternLevel' | 'levelIsTold'>;
 
 function readOpening(tools: CheckTools, item: unknown, path: string, room: CheckedRoom): void {
   const { ceiling } = room;

@@ -60,7 +60,15 @@ function checkLevel(tools: CheckTools, pattern: WirePattern, where: string, plac
   if (below !== null && place.ceiling !== null && below >= place.ceiling)
     tools.fault(at(where, 'belowCeiling'), `${tools.say(below)} is under the floor`, 'measure from the ceiling again');
   const own = given ?? (below === null || place.ceiling === null ? null : ticks(place.ceiling - below));
-  if (pattern.level === undefined && pattern.belowCeiling === undefined && place.patternLevel === null)
+  if (given !== null && place.ceiling !== null && given > place.ceiling)
+    tools.fault(
+      at(where, 'level'),
+      `${tools.say(given)} is above the ceiling at ${tools.say(place.ceiling)}`,
+      'give the height of the motif above the floor',
+    );
+  // A level that somebody gives wrongly is told where it stands, not once more at whoever follows it.
+  const isMissing = place.patternLevel === null && !place.levelIsTold;
+  if (pattern.level === undefined && pattern.belowCeiling === undefined && isMissing)
     tools.fault(
       at(where, 'level'),
       'is missing, and no other treatment of the room gives one',
@@ -78,6 +86,16 @@ function isTopKnown(item: Loose, place: CheckedPlace): boolean {
   if (WITHOUT_MOUNT.some((kind) => kind === item['kind'])) return false;
   if (place.sill !== null && place.height !== null) return true;
   return readable(SHAPE, item).mount?.where === 'ceiling' && place.ceiling !== null;
+}
+
+/** True where some treatment gives a level, or has a pattern that cannot be read. */
+export function tellsLevel(treatments: readonly unknown[]): boolean {
+  return treatments.some((item) => {
+    const pattern = LOOSE.safeParse(item).data?.['pattern'];
+    if (pattern === undefined || pattern === null) return false;
+    const read = wirePattern.safeParse(pattern);
+    return !read.success || read.data.level !== undefined || read.data.belowCeiling !== undefined;
+  });
 }
 
 /** The first level that a treatment of these openings gives. What is wrong with it is told where it stands. */

@@ -19,6 +19,8 @@ export interface CheckedPlace {
   readonly height: Ticks | null;
   /** The first level that a patterned treatment of the room gives. */
   readonly patternLevel: Ticks | null;
+  /** Some treatment of the room gives a level, if wrongly. */
+  readonly levelIsTold: boolean;
 }
 
 export class CheckTools {

@@ -8,6 +8,7 @@ import { describe, expect, it } from 'vitest';
 import { checkPanels } from '#app/estimating/panels/check-panels.ts';
 import { cutsOfPanels } from '#app/estimating/panels/cuts-of-panels.ts';
 import { placePattern } from '#app/estimating/place-pattern.ts';
+import { priceJob } from '#app/pricing/price-job.ts';
 import { lengthFrom, lengthIn } from '#shared/length.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import { estimateCase, faceLine, jobOf, readPanels } from './panels-case.ts';
@@ -172,6 +173,51 @@ describe('a placed motif', () => {
     const read = readJob(jobOf(given));
     expect(read.ok).toBe(false);
     if (!read.ok) expect(read.faults.map(({ path, wrong }) => `${path} ${wrong}`).join('\n')).toMatch(told);
+  });
+
+  it('a level above the ceiling is refused by field', () => {
+    const job = jobOf(placed({ place: 'level', level: 900 }));
+    const read = readJob({ ...job, rooms: job.rooms.map((room) => ({ ...room, ceiling: 108 })) });
+    expect(read.ok ? [] : read.faults).toEqual([
+      expect.objectContaining({
+        path: 'rooms[0].openings[0].treatments[0].pattern.level',
+        wrong: '900 in is above the ceiling at 108 in',
+      }),
+    ]);
+  });
+
+  it('a level given wrongly is told once, and not at who follows it', () => {
+    const job = jobOf(placed({ place: 'level', level: 'abc' }));
+    const [room] = job.rooms;
+    const [opening] = room?.openings ?? [];
+    if (room === undefined || opening === undefined) throw new Error('no opening');
+    const treatments = jobOf(placed({ place: 'level' })).rooms[0]?.openings[0]?.treatments ?? [];
+    const read = readJob({
+      ...job,
+      rooms: [{ ...room, openings: [opening, { ...opening, name: 'Other', treatments }] }],
+    });
+    expect(read.ok ? [] : read.faults.map(({ path }) => path)).toEqual([
+      'rooms[0].openings[0].treatments[0].pattern.level',
+    ]);
+  });
+
+  it.each([
+    [
+      'a motif beyond its repeat',
+      { place: 'top', motif: 40 },
+      84,
+      /40 in lies beyond the repeat of 27 in: 13 in is taken/,
+    ],
+    // The top hangs at 88: 10 long it ends at 78, a motif stands at 70 and the next at 97.
+    ['a short piece between two motifs', { place: 'level', level: 70 }, 10, /one stands 8 in below its hem/],
+  ] as const)('%s is told', (_, pattern, finishedLength, says) => {
+    const job = readJob(jobOf(placed(pattern, { panels: { finishedLength } })));
+    if (!job.ok) throw new Error(job.faults.map(({ wrong }) => wrong).join('\n'));
+    const told = priceJob(job.job).warnings.map((each) => each.says);
+    expect(told.filter((each) => says.test(each))).toHaveLength(1);
+    const right = readJob(jobOf(placed({ place: 'level', level: 82, motif: 13 }, { panels: { finishedLength } })));
+    if (!right.ok) throw new Error('refused');
+    expect(priceJob(right.job).warnings.filter((each) => says.test(each.says))).toEqual([]);
   });
 });
 
