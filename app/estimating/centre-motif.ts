@@ -7,6 +7,8 @@ import type { Cloth } from '#shared/cloth.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { PatternPlace } from '#shared/treatments/pattern-place.ts';
+import { intoRepeat } from './into-repeat.ts';
+import { wholeRepeats } from './repeats-across.ts';
 import { downToWhole } from './round-down.ts';
 import { toNearestWhole, upToWhole } from './round.ts';
 
@@ -48,7 +50,7 @@ export function centreMotif(
   const found = { usable, across, motif, seam };
   const centre = ticks(Math.max(0, motif === null ? usable - across : 2 * Math.min(motif, usable - motif)));
   const sides = besideMotif(found, centre);
-  return { ...found, ...sides, centre, between: wholeRepeats(sides.beside, found) };
+  return { ...found, ...sides, centre, between: wholeRepeats(sides.beside, across, seam) ?? ticks(0) };
 }
 
 /**
@@ -59,23 +61,17 @@ export function besideMotif({ usable, across, motif, seam }: Across, middle: num
   if (motif === null)
     return { beside: ticks(Math.max(0, usable - across)), pair: ticks(Math.max(0, usable - 2 * across)) };
   const half = upToWhole(middle, 2);
-  const begins = within(motif + half - 2 * seam, across);
-  const ends = usable - within(usable - (motif - half + 2 * seam), across);
+  const begins = intoRepeat(motif + half - 2 * seam, across);
+  const ends = usable - intoRepeat(usable - (motif - half + 2 * seam), across);
   return {
     beside: ticks(Math.max(0, Math.min(usable - begins, ends))),
     pair: ticks(Math.max(0, ends - begins)),
   };
 }
 
-/** The most whole repeats between its seams that a piece of this width can have, with both seams; 0 where not one fits. */
-export function wholeRepeats(width: number, { across, seam }: Pick<Across, 'across' | 'seam'>): Ticks {
-  const repeats = downToWhole(Math.max(0, width - 2 * seam), across);
-  return ticks(repeats === 0 ? 0 : repeats * across + 2 * seam);
-}
-
 /** Of all motifs across the cloth the one nearest to its middle. */
 function motifNearMiddle(given: Ticks, across: Ticks, usable: Ticks): Ticks {
-  const first = within(given, across);
+  const first = intoRepeat(given, across);
   return ticks(first + toNearestWhole(Math.max(0, usable - 2 * first), 2 * across) * across);
 }
 
@@ -84,7 +80,7 @@ export function holdsCentred({ usable, across, motif }: CentredCloth, width: Tic
   if (motif === null) return width + across <= usable;
   // Doubled, so that halves stay whole: the first motif that leaves enough on its left.
   const left2 = width + leftMore;
-  const first2 = 2 * within(motif, across);
+  const first2 = 2 * intoRepeat(motif, across);
   const place2 = first2 + upToWhole(Math.max(0, left2 - first2), 2 * across) * 2 * across;
   return place2 + (width - leftMore) <= 2 * usable;
 }
@@ -95,10 +91,6 @@ export function centredAcross(cloth: CentredCloth, width: Ticks): number {
   const { usable, across, motif } = cloth;
   const pitch = upToWhole(width, across) * across;
   // Nobody knows where the first one begins: at the worst a whole repeat in.
-  const first = motif === null ? across : within(motif - upToWhole(width, 2), across);
+  const first = motif === null ? across : intoRepeat(motif - upToWhole(width, 2), across);
   return 1 + downToWhole(Math.max(0, usable - width - first), pitch);
-}
-
-function within(place: number, across: number): number {
-  return ((place % across) + across) % across;
 }

@@ -19,7 +19,7 @@ import type { CutGroup } from './cut-group.ts';
 import { cutsOfPanels } from './panels/cuts-of-panels.ts';
 import type { Estimate, EstimateGiven } from './estimate.ts';
 import { estimatePanels } from './panels/estimate-panels.ts';
-import { joinedFace } from './join-repeats.ts';
+import { joinedFace } from './panels/join-repeats.ts';
 import { checkRomanShade } from './roman-shade/check-roman-shade.ts';
 import { adviseMotor } from './roman-shade/work-motor.ts';
 import { estimateRomanShade } from './roman-shade/estimate-roman-shade.ts';
@@ -30,9 +30,10 @@ import { estimateSwags } from './swags/estimate-swags.ts';
 import { checkValance } from './valance/check-valance.ts';
 import { estimateValance } from './valance/estimate-valance.ts';
 import { warnPanels } from './panels/warn-panels.ts';
-import { warnSeams } from './warn-seams.ts';
+import { warnSeams } from './panels/warn-seams.ts';
 import { warnSupply } from './warn-supply.ts';
-import { warnPlacement, withPlacement } from './with-placement.ts';
+import { warnPlacement } from './warn-placement.ts';
+import { withPlacement } from './with-placement.ts';
 
 /** A take-off with what only some kinds have: empty where a kind has nothing to say. */
 export interface MadeTreatment {

@@ -30,7 +30,7 @@ interface Shared {
 /** A piece that holds nothing else where one cut alone is longer than `room`. Counts by kind, one entry a piece. */
 export function layOnPieces(kinds: CutKinds, room: number): readonly Counts[] {
   const states = kinds.counts.reduce((product, count) => product * (count + 1), 1);
-  if (states <= MOST_STATES) return shareOut(kinds, room).pieces;
+  if (states <= MOST_STATES) return shareBest(kinds, room).pieces;
   const [grouped, mixed] = [false, true].map((turns) => measure(kinds, fill(kinds, orderUnits(kinds, turns), room)));
   return grouped && mixed && isBetter(mixed, grouped) ? mixed.pieces : (grouped?.pieces ?? []);
 }
@@ -45,7 +45,7 @@ function isBetter(one: Shared, other: Shared): boolean {
 }
 
 /** Every way: the best for what is left once any piece is filled. The piece always takes a cut of the first kind left. */
-function shareOut({ counts: all, lay }: CutKinds, room: number): Shared {
+function shareBest({ counts: all, lay }: CutKinds, room: number): Shared {
   const known = new Map<string, Shared>();
   const best = (left: Counts): Shared => {
     const first = left.findIndex((count) => count > 0);

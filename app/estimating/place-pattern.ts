@@ -7,9 +7,10 @@ import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { PatternPlace } from '#shared/treatments/pattern-place.ts';
 import type { Treatment } from '#shared/treatments/treatment.ts';
+import { intoRepeat } from './into-repeat.ts';
 import { hungCloth } from './panels/hung-cloth.ts';
 import type { HungCloth } from './panels/hung-cloth.ts';
-import { downToTick, toNearestTick, upForShrinkage, upToWhole } from './round.ts';
+import { downToTick, toNearestTick, upForShrinkage } from './round.ts';
 
 export interface PlacedPattern {
   readonly place: PatternPlace['place'];
@@ -51,7 +52,7 @@ export function placeMotif(
   const down = way < 0 ? 0 - washed : washed;
   return {
     place: pattern.place,
-    phase: intoRepeat(motif - down, size),
+    phase: ticks(intoRepeat(motif - down, size)),
     below: asHung(along, hung.fullness),
     along,
     down,
@@ -78,8 +79,4 @@ function alongCloth({ place, level, top }: PatternPlace, { length, fullness }: H
 
 function asHung(along: number, fullness: number): number {
   return fullness === 1000 ? along : toNearestTick((along * 1000) / fullness);
-}
-
-function intoRepeat(place: number, size: number): Ticks {
-  return ticks(place < 0 ? place + upToWhole(-place, size) * size : place % size);
 }

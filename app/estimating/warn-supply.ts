@@ -23,7 +23,7 @@ export function warnSupply(
     if (bolt !== null && line.pieces)
       warnings.push({
         path,
-        says: `The order of ${cloth.name}, ${say.cloth(line.order)}, is more than a whole piece (${say.cloth(bolt)}): it comes in ${line.pieces.length} pieces, ${sayLengths(line.pieces, say)}. Ask for one dye lot, and for the length of each piece before it is cut.`,
+        says: `The order of ${cloth.name}, ${say.cloth(line.order)}, is more than a whole piece (${say.cloth(bolt)}): by itself it comes in ${line.pieces.length} pieces, ${sayLengths(line.pieces, say)}. Ask for one dye lot, and for the length of each piece before it is cut.`,
       });
     if (bolt !== null && !line.railroaded && line.plainCut <= bolt && line.plainCut + lostAtStart(cloth) > bolt)
       warnings.push({

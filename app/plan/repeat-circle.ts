@@ -1,9 +1,9 @@
 /** Places in the repeat lie on a circle: from the end of one repeat cloth runs on into the next. */
+import { intoRepeat } from '#app/estimating/into-repeat.ts';
 
 /** From place to place forwards along the cloth, in [0, size). */
 export function forward(from: number, to: number, size: number): number {
-  const way = (to - from) % size;
-  return way < 0 ? way + size : way;
+  return intoRepeat(to - from, size);
 }
 
 /** The place in the repeat `along` ticks further. */

@@ -1,5 +1,6 @@
 /** Rows as counted units on the stretches of one dye lot, with the exact length of each stretch: what the search moves on. */
 import type { Layout } from './layout.ts';
+import { forward } from './repeat-circle.ts';
 import type { Row } from './rows.ts';
 import { fitsAcross, runOfRow } from './rows.ts';
 import { makeSequencer } from './sequence-cuts.ts';
@@ -67,7 +68,7 @@ export function makeBoard(task: Task, units: readonly Unit[], stretches: readonl
     let place = start ?? first?.phase ?? 0;
     const gaps = order.map((index) => {
       const unit = units[index];
-      const wait = ((((unit?.phase ?? 0) - place) % task.size) + task.size) % task.size;
+      const wait = forward(place, unit?.phase ?? 0, task.size);
       place = ((unit?.phase ?? 0) + (unit?.length ?? 0)) % task.size;
       return { room: wait, before: index, filled: [] as number[] };
     });

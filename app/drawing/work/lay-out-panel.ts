@@ -2,7 +2,7 @@
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
 import type { TakeoffLine } from '#shared/result.ts';
 import { countPoints } from '#app/estimating/panels/heading-points.ts';
-import { joinedFace } from '#app/estimating/join-repeats.ts';
+import { joinedFace } from '#app/estimating/panels/join-repeats.ts';
 import type { HeadingPoints } from '#app/estimating/panels/heading-points.ts';
 import { sidesOfPanels, unlikePanels } from '#app/estimating/panels/panel-sides.ts';
 import type { PanelSides } from '#app/estimating/panels/panel-sides.ts';

@@ -1,4 +1,5 @@
 /** Where the placed motif stands on the cuts of the face: a line across each, and in words where the cuts begin. */
+import { intoRepeat } from '#app/estimating/into-repeat.ts';
 import type { Repeat } from '#shared/cloth.ts';
 import type { TakenPattern } from '#shared/result.ts';
 import { placePattern } from '#app/estimating/place-pattern.ts';
@@ -37,7 +38,7 @@ function markPiece(
 ): WorkPiece {
   const { down } = placed;
   const size = repeat.vertical;
-  const y = down >= 0 && down <= piece.height ? down : ((down % size) + size) % size;
+  const y = down >= 0 && down <= piece.height ? down : intoRepeat(down, size);
   const says = [
     ...(piece.face?.of === 'own-valance' ? [] : [sayMotif(given, pattern)]),
     `cuts begin ${given.sayUnit(placed.phase)} into the repeat of ${given.say(size)}`,

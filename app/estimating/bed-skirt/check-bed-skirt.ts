@@ -5,7 +5,7 @@ import { at } from '#shared/fault.ts';
 import { formatLengthWithUnit } from '#shared/format-length.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import type { BedSkirtTreatment } from '#shared/treatments/bed-skirt.ts';
-import { MOST_WIDTHS } from '../join-repeats.ts';
+import { MOST_WIDTHS } from '../most-widths.ts';
 import { upForShrinkage } from '../round.ts';
 import { deckSize } from './cut-deck.ts';
 import { boxPleatsOn, measureSkirt } from './measure-skirt.ts';

@@ -7,7 +7,7 @@ import type { LengthUnit } from '#shared/length.ts';
 import type { Band, PanelsTreatment } from '#shared/treatments/panels.ts';
 import { runsAcross, stripWidth } from './bands.ts';
 import { countWidths } from './count-widths.ts';
-import { joinedFace } from '../join-repeats.ts';
+import { joinedFace } from './join-repeats.ts';
 
 /** `checkPanels` must have found no fault. */
 export function checkBands(

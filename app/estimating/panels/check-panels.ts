@@ -8,7 +8,8 @@ import type { LengthUnit } from '#shared/length.ts';
 import { checkPanelMeasures } from './check-panel-measures.ts';
 import { plainCutOf } from './plain-cut.ts';
 import { countWidths, flatAskedMilli, measureWidths } from './count-widths.ts';
-import { joinedFace, MOST_WIDTHS } from '../join-repeats.ts';
+import { joinedFace } from './join-repeats.ts';
+import { MOST_WIDTHS } from '../most-widths.ts';
 import { countPleats } from './pleats.ts';
 
 const PLEATED: readonly PanelsTreatment['heading'][] = ['pinch-pleat', 'goblet', 'box-pleat'];

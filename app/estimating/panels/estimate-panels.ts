@@ -26,7 +26,7 @@ import { partsOf } from './parts-of-panels.ts';
 import { plainCutOf } from './plain-cut.ts';
 import { countPoints } from './heading-points.ts';
 import type { LaidFace } from './laid-face.ts';
-import { joinedFace, workJoined } from '../join-repeats.ts';
+import { joinedFace, workJoined } from './join-repeats.ts';
 import { layerCut, layerFlat2, layerHalves, linesUp } from './lay-behind.ts';
 import type { LaidLayer } from './lay-behind.ts';
 import type { LaidLength } from '../lay-on-pieces.ts';

@@ -5,7 +5,7 @@ import { at } from '#shared/fault.ts';
 import { formatLengthWithUnit } from '#shared/format-length.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import type { RomanShadeTreatment } from '#shared/treatments/roman-shade.ts';
-import { MOST_WIDTHS } from '../join-repeats.ts';
+import { MOST_WIDTHS } from '../most-widths.ts';
 import { valanceWidth } from './cut-shade.ts';
 import { countColumns, countRows, insetOf, usualRowSpacing } from './place-rings.ts';
 import { fitsOneWidth } from './piece-width.ts';

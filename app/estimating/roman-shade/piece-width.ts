@@ -6,7 +6,8 @@ import type { Cloth } from '#shared/cloth.ts';
 import { ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { RomanShadePractice } from '#shared/treatments/roman-shade.ts';
-import { besideMotif, centredAcross, holdsCentred, wholeRepeats } from '../centre-motif.ts';
+import { besideMotif, centredAcross, holdsCentred } from '../centre-motif.ts';
+import { wholeRepeats } from '../repeats-across.ts';
 import type { CentredCloth } from '../centre-motif.ts';
 import { piecesAcross } from '../pieces-across.ts';
 import { halvesUpToTick, toNearestWhole, upToWhole } from '../round.ts';
@@ -117,9 +118,10 @@ function joinAbout(
 
 /** Several widths in the centre are cut alike: whole repeats, so that each reads on from the last as the first did. */
 function alikeAbout(centred: CentredCloth): Ticks {
-  const most = wholeRepeats(centred.centre, centred);
+  const alike = (width: number): Ticks => wholeRepeats(ticks(width), centred.across, centred.seam) ?? ticks(0);
+  const most = alike(centred.centre);
   const fits = most <= besideMotif(centred, most).beside;
-  return fits ? most : wholeRepeats(Math.min(centred.centre, centred.usable - centred.across), centred);
+  return fits ? most : alike(Math.min(centred.centre, centred.usable - centred.across));
 }
 
 /** Shades of one width that lie side by side in it. */

@@ -5,7 +5,7 @@ import { at } from '#shared/fault.ts';
 import { formatLengthWithUnit } from '#shared/format-length.ts';
 import type { LengthUnit } from '#shared/length.ts';
 import type { ShowerCurtainTreatment } from '#shared/treatments/shower-curtain.ts';
-import { MOST_WIDTHS } from '../join-repeats.ts';
+import { MOST_WIDTHS } from '../most-widths.ts';
 import { countEyelets, cutWidthOf, pieceFinished } from './count-shower-widths.ts';
 
 /** More eyelets than any curtain has. */

@@ -6,9 +6,7 @@ import { formatLengthWithUnit } from '#shared/format-length.ts';
 import type { Mount } from '#shared/treatments/treatment-base.ts';
 import type { LengthUnit, Ticks } from '#shared/length.ts';
 import type { Practice } from '#shared/practice.ts';
-
-/** More widths than any board takes: beyond it a number was mistyped. */
-export const MOST_WIDTHS = 1000;
+import { MOST_WIDTHS } from '../most-widths.ts';
 
 export interface Top {
   readonly key: string;

@@ -4,6 +4,7 @@
  */
 import type { Ticks } from '#shared/length.ts';
 import { holdsCentred } from '../centre-motif.ts';
+import { MOST_WIDTHS } from '../most-widths.ts';
 import type { CentredCloth } from '../centre-motif.ts';
 import { upToWhole } from '../round.ts';
 
@@ -29,9 +30,6 @@ export function seamWidths(total: Ticks, usable: Ticks, seam: Ticks): SeamedWidt
 function joinsOf(widths: number): number {
   return widths % 2 === 0 ? widths : widths - 1;
 }
-
-/** More widths than any board takes. */
-const MOST_WIDTHS = 1000;
 
 /**
  * The same with a motif in the middle of the front: the middle width gives what it has on both sides of a motif, the others

@@ -1,7 +1,7 @@
 /** What the decorator is told of her cloth: seams against the repeat across, nap, pieces. Rules are common practice. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { seamsMatch, seamWidth } from '#app/estimating/join-repeats.ts';
+import { seamsMatch, wholeRepeats } from '#app/estimating/repeats-across.ts';
 import { priceJob } from '#app/pricing/price-job.ts';
 import { readJob } from '#shared/job-file/read-job.ts';
 import { sayFault } from '#shared/fault.ts';
@@ -65,12 +65,12 @@ describe('seams fell where the pattern does not meet', () => {
     const length = fc.integer({ min: 1000, max: 1_000_000 }).map(ticks);
     fc.assert(
       fc.property(length, length, (usable, repeat) => {
-        const width = seamWidth(usable, repeat);
+        const width = wholeRepeats(usable, repeat);
         if (width === null) return usable < repeat;
         return width <= usable && width + repeat > usable && seamsMatch(width, repeat);
       }),
     );
-    expect(seamWidth(lengthFrom(54, 'in'), lengthFrom(20, 'in'))).toBe(lengthFrom(40, 'in'));
+    expect(wholeRepeats(lengthFrom(54, 'in'), lengthFrom(20, 'in'))).toBe(lengthFrom(40, 'in'));
   });
 });
 
@@ -156,7 +156,7 @@ describe('cloth that comes in pieces', () => {
   it('an order of more than one piece asks for one dye lot', () => {
     const says = told({ panels: PANELS, cloth: { ...patterned, bolt: '8 yd' } }).filter((each) => /dye lot/.test(each));
     expect(says).toEqual([
-      'The order of face, 13½ yd, is more than a whole piece (8 yd): it comes in 2 pieces, 2 of 6¾ yd. Ask for one dye lot, and for the length of each piece before it is cut.',
+      'The order of face, 13½ yd, is more than a whole piece (8 yd): by itself it comes in 2 pieces, 2 of 6¾ yd. Ask for one dye lot, and for the length of each piece before it is cut.',
     ]);
   });
   it('an order from one piece asks for nothing', () => {

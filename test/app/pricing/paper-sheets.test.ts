@@ -26,18 +26,20 @@ const FRACTIONS: Readonly<Record<string, number>> = {
 function readFigure(text: string): number {
   const found = /^≈?(\d[\d.]*)?\s*([¼½¾⅛⅜⅝⅞]|(\d+)\/(\d+))?(?: yd)?$/u.exec(text);
   if (found === null) throw new Error(`no figure: ${text}`);
-  const [, whole = '0', part, over, under] = found;
+  const [, ones = '0', part, over, under] = found;
   const share = over === undefined ? (FRACTIONS[part ?? ''] ?? 0) : Number(over) / Number(under);
-  return Number(whole) + share;
+  return Number(ones) + share;
 }
 
+/** Up to a whole one; a sum that is whole but for the last digit stays. */
+const whole = (count: number): number => Math.ceil(count - 1e-9);
 /** Up to the next quarter of a yard, as the counter does it. */
-const quarters = (yards: number): number => Math.ceil(yards * 4 - 1e-9) / 4;
+const quarters = (yards: number): number => whole(yards * 4) / 4;
 
 const GOBLETS: readonly Line[] = [
   ['finished-width', 84 + 3.5 + 3.5],
   ['flat-width', 91 * 2.25],
-  ['widths', Math.ceil(204.75 / 54)],
+  ['widths', whole(204.75 / 54)],
   ['plain-cut', 95.5 + 8 + 8],
   ['points', 5 * 2],
   // 4 widths less four side hems of 3 in are 204, 102 a panel; a panel is 42 of rod and one return.
@@ -47,7 +49,7 @@ const GOBLETS: readonly Line[] = [
   ['motif-below', 95.5 - 27 / 2],
   // From the top of the cut to that middle are 82 + 8; three repeats are 81, so 9 of the repeat are left, and 13½ − 9.
   ['pattern-start', 13.5 - 9],
-  ['repeats', Math.ceil(111.5 / 27)],
+  ['repeats', whole(111.5 / 27)],
   ['cut-length', 5 * 27],
   ['laid-out', (3 * 135 + 111.5) / 36, 'yd'],
   ['order', quarters(516.5 / 36 + 27 / 36), 'yd'],
@@ -57,7 +59,7 @@ const GOBLETS: readonly Line[] = [
   ['band-leading', 111.5 / 36, 'yd'],
   ['band-leading-order', quarters(111.5 / 36), 'yd'],
   ['rod', 84 + 7],
-  ['brackets', Math.ceil(84 / 48) + 1],
+  ['brackets', whole(84 / 48) + 1],
   ['fixings', (10 + 2) * 2],
   ['heading-tape', 204 / 36, 'yd'],
   ['weights', 2 * 2 + 2],
@@ -67,11 +69,11 @@ const BOX_PLEATED_VALANCE: readonly Line[] = [
   ['finished-width', 50 + 3.5 + 3.5],
   ['cut-width', 57 + 5 * 8 + 2 * 1 + 2 * 0.5],
   // 100 and two joins that eat an inch each: 102 of cloth; a whole width of 54 leaves 48, 24 a side, out of one more.
-  ['widths', 1 + Math.ceil((2 * 24) / 54)],
+  ['widths', 1 + whole((2 * 24) / 54)],
   ['plain-cut', 13 + 3.5 + 0.5],
   ['pleat-spaces', 50 / 6],
   ['board-cover', 2 * (3.5 + 0.75) + 1],
-  ['board-cover-strips', Math.ceil((50 + 2 * 1.75) / 54)],
+  ['board-cover-strips', whole((50 + 2 * 1.75) / 54)],
   ['cut-length', 2 * 12.5],
   // A half-drop: the second cut starts half a repeat on, at 12½ + 6¼, and ends 17 later.
   ['laid-out', (18.75 + 17) / 36, 'yd'],
@@ -94,7 +96,7 @@ const FLAT_SHADE: readonly Line[] = [
   ['row-spacing', 48.125 / 8.5],
   ['first-row', 48.125 / 8.5 / 2],
   // From 1 in to 38⅝ in are 37⅝: four spaces keep within 12.
-  ['columns', Math.ceil((39.625 - 2) / 12) + 1],
+  ['columns', whole((39.625 - 2) / 12) + 1],
   ['rings', 8 * 5],
   ['raised-stack', 48.125 / 8.5 + 7 * 0.375 + 48.125 / 17],
   ['cords', 5 * (48.125 + 12)],

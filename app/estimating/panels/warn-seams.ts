@@ -3,9 +3,10 @@ import type { FaceCloth } from '#shared/cloth.ts';
 import { at } from '#shared/fault.ts';
 import type { Warning } from '#shared/fault.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
-import type { Estimate } from './estimate.ts';
-import { countJoined, hasSeams, joinedFace, seamsMatch, seamWidth } from './join-repeats.ts';
-import type { Say } from './say.ts';
+import type { Estimate } from '../estimate.ts';
+import { countJoined, hasSeams, joinedFace } from './join-repeats.ts';
+import { seamsMatch, wholeRepeats } from '../repeats-across.ts';
+import type { Say } from '../say.ts';
 
 export function warnSeams(panels: PanelsTreatment, estimate: Estimate, face: FaceCloth, say: Say): Warning[] {
   const across = face.repeat?.horizontal ?? null;
@@ -16,7 +17,7 @@ export function warnSeams(panels: PanelsTreatment, estimate: Estimate, face: Fac
   const usable = `${say.length(face.usableWidth - 2 * seam)} ${say.unit}`;
   const repeat = `${say.length(across)} ${say.unit}`;
   const path = at(panels.key, 'face');
-  const joined = seamWidth(face.usableWidth, across, seam);
+  const joined = wholeRepeats(face.usableWidth, across, seam);
   if (joined === null)
     return [
       {

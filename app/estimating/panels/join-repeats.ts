@@ -4,34 +4,15 @@
  * joined width brings the greatest multiple of them that goes into it.
  */
 import type { FaceCloth } from '#shared/cloth.ts';
-import { TICKS_PER_INCH, ticks } from '#shared/length.ts';
 import type { Ticks } from '#shared/length.ts';
 import type { WorkingStep } from '#shared/result.ts';
 import type { PanelsTreatment } from '#shared/treatments/panels.ts';
-import { countWidths, flatAsked } from './panels/count-widths.ts';
-import { downToWhole } from './round-down.ts';
-import { toNearestWhole } from './round.ts';
-import { step } from './say.ts';
-import type { Say } from './say.ts';
-
-/** Repeats are printed to an eighth of an inch or a few millimetres: this much is eased in at the seam. */
-const EASED = ticks(TICKS_PER_INCH / 8);
-
-/** More widths than any window takes: beyond it a number was mistyped, and counting on would only hide it. */
-export const MOST_WIDTHS = 1000;
-
-/** The most cloth of a width that is whole repeats across between its seams; null where not one goes into it. */
-export function seamWidth(usable: Ticks, across: Ticks, seam: Ticks = ticks(0)): Ticks | null {
-  const times = downToWhole(Math.max(0, usable - 2 * seam), across);
-  return times === 0 ? null : ticks(times * across + 2 * seam);
-}
-
-/** True when the width is whole repeats across between its seams, give or take what a seam eases in. */
-export function seamsMatch(usable: Ticks, across: Ticks, seam: Ticks = ticks(0)): boolean {
-  const between = Math.max(0, usable - 2 * seam);
-  const times = toNearestWhole(between, across);
-  return times > 0 && Math.abs(between - times * across) <= EASED;
-}
+import { countWidths, flatAsked } from './count-widths.ts';
+import { downToWhole } from '../round-down.ts';
+import { MOST_WIDTHS } from '../most-widths.ts';
+import { seamsMatch, wholeRepeats } from '../repeats-across.ts';
+import { step } from '../say.ts';
+import type { Say } from '../say.ts';
 
 /** More than one width in a piece: `halves` of all of them. */
 export function hasSeams({ pieces }: Pick<PanelsTreatment, 'pieces'>, halves: number): boolean {
@@ -54,7 +35,7 @@ export function joinedFace(panels: PanelsTreatment, face: FaceCloth): FaceCloth 
   const { seam, seamMatch } = panels.practice;
   if (seamMatch === 'usable' || across === null || across === 0) return face;
   if (seamsMatch(face.usableWidth, across, seam)) return face;
-  const joined = seamWidth(face.usableWidth, across, seam);
+  const joined = wholeRepeats(face.usableWidth, across, seam);
   if (joined === null || countJoined(panels, joined) === null) return face;
   return hasSeams(panels, countWidths(panels, face.usableWidth).halves) ? { ...face, usableWidth: joined } : face;
 }
